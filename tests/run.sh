@@ -1,0 +1,8 @@
+#!/usr/bin/env bash
+# Sets everything up on a bare Debian 12, builds, and runs all tests.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+bash packaging/install.sh core ui
+cmake --preset debug >/dev/null
+cmake --build --preset debug
+ctest --preset debug -j "$(nproc)"

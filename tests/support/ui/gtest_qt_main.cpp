@@ -1,0 +1,12 @@
+// GoogleTest's main for tests that open real windows: one QApplication for the whole run.
+#include <QApplication>
+#include <gtest/gtest.h>
+
+int main(int argc, char** argv) {
+    ::testing::InitGoogleTest(&argc, argv);
+    QApplication app(argc, argv);
+    // Settings of the person who runs the tests must not leak in, nor ours out.
+    QCoreApplication::setOrganizationName(QStringLiteral("saltloft-tests"));
+    QCoreApplication::setApplicationName(QStringLiteral("saltloft-tests"));
+    return RUN_ALL_TESTS();
+}
