@@ -17,10 +17,10 @@ struct Batch {
     BatchId id;
     std::string code; ///< unique, e.g. "B07"
     std::string name;
-    std::string product;  ///< family in the user's words ("coppa"), groups history for learning
-    std::string species;  ///< "pork", "beef"...
+    std::string product; ///< family in the user's words ("coppa"), groups history for learning
+    std::string species; ///< "pork", "beef"...
     std::string supplier;
-    std::string supplier_lot; ///< one back
+    std::string supplier_lot;              ///< one back
     std::optional<RecipeVersionId> recipe; ///< as used
     units::Day started;
     BatchState state = BatchState::planned;
@@ -48,7 +48,7 @@ struct Note {
     units::Instant at;
     NoteKind kind = NoteKind::other;
     std::string text;
-    std::string photo_name;          ///< original file name; empty without photo
+    std::string photo_name;           ///< original file name; empty without photo
     std::vector<unsigned char> photo; ///< the picture file's bytes; loaded on request only
 };
 
@@ -73,6 +73,19 @@ struct Outcome {
     std::optional<int> salt;    ///< -2 too little .. +2 too much
     std::optional<int> texture; ///< -2 too soft .. +2 too dry
     std::string change_next_time;
+};
+
+/// A caution a person took on themselves, kept with what it said at that time.
+struct Acceptance {
+    AcceptanceId id;
+    std::optional<BatchId> batch;
+    std::optional<PieceId> piece;
+    std::string code;   ///< the finding's code
+    std::string place;  ///< the finding's place
+    std::string detail; ///< the finding's values as JSON, as they were shown
+    units::Instant at;
+    std::optional<PersonId> by;
+    std::string why;
 };
 
 } // namespace core::model

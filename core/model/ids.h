@@ -24,5 +24,8 @@ using CheckId = base::Id<struct CheckTag>;
 using PersonId = base::Id<struct PersonTag>;
 using ActionId = base::Id<struct ActionTag>;
 using TaskId = base::Id<struct TaskTag>;
+using IngredientUseId = base::Id<struct IngredientUseTag>;
+using AcceptanceId = base::Id<struct AcceptanceTag>;
+using StepId = base::Id<struct StepTag>;
 
 } // namespace core::model

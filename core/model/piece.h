@@ -30,7 +30,16 @@ enum class SkinSide { none, one_side, all_round };
 
 /// What a piece is doing now, as shown in lists. Derived from stages, events and decisions; kept
 /// so that a list of thousands needs no recomputation.
-enum class PieceState { planned, curing, resting, drying, finished, discarded, merged_away };
+enum class PieceState {
+    planned,
+    curing,
+    resting,
+    drying,
+    finished,
+    discarded,
+    merged_away, ///< weighed as part of another piece from now on
+    split_up,    ///< cut into children, which carry on under their own codes
+};
 
 /// The target of a drying: a loss of net weight from a named reference.
 struct Target {
@@ -85,11 +94,11 @@ enum class EventKind {
     split,      ///< cut into children
     merged,     ///< several pieces weighed as one from now on
     pressed,
-    frozen,     ///< the cure clock stops
-    thawed,     ///< and runs again
-    washed,     ///< rinsed or soaked; the next weighing may be wet
-    hung,       ///< drying starts: the hung net weight is taken here
-    moved,      ///< to another chamber or place
+    frozen, ///< the cure clock stops
+    thawed, ///< and runs again
+    washed, ///< rinsed or soaked; the next weighing may be wet
+    hung,   ///< drying starts: the hung net weight is taken here
+    moved,  ///< to another chamber or place
 };
 
 struct PieceEvent {

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "core/model/ids.h"
+#include "core/units/mass.h"
 #include "core/units/time.h"
 
+#include <optional>
 #include <string>
 
 namespace core::model {
@@ -39,6 +41,18 @@ struct Lot {
     std::string code;
     std::string supplier;
     std::string bought_on; ///< ISO date, may be empty
+};
+
+/// What really went into a batch (or one piece of it): planned against weighed, and from which lot.
+struct IngredientUse {
+    IngredientUseId id;
+    BatchId batch;
+    std::optional<PieceId> piece; ///< absent: for the batch as a whole
+    std::string ingredient;       ///< the line's id in the recipe document
+    std::string name;             ///< as printed on the mix sheet
+    std::optional<LotId> lot;
+    std::optional<units::Mass> planned;
+    std::optional<units::Mass> weighed;
 };
 
 } // namespace core::model
