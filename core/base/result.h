@@ -50,6 +50,7 @@ struct Error {
     ErrorCode code{};
     std::string detail; ///< for the log and the sentence's blanks: the word, path or value at fault
     std::string where;  ///< place: "line 14, column 'weight_g'", a file, a field; may be empty
+    friend bool operator==(const Error&, const Error&) = default;
 };
 
 template <class T>

@@ -17,8 +17,11 @@
 /// sign ("2.5 kg", "2,5 kg"), common fractions ("3 1/2 oz", "3½ oz"), sums of falling units
 /// ("1 lb 3 1/2 oz"), any spacing, and unit names in any case where the case carries no meaning.
 /// A number that could be read two ways ("1,234" - a thousand or a decimal) fails with
-/// ambiguous_number rather than guess, unless `style` says which. NaN and infinities are
-/// not_a_number. Whatever is left over is trailing_text with the leftover as detail.
+/// ambiguous_number rather than guess, unless `style` says which. A single point is always the
+/// decimal sign under DecimalSign::either ("1.234 kg" is a reading of a 1 g scale, and the form
+/// files and scripts use); under DecimalSign::comma it groups thousands. Thousands may also be
+/// set apart by a blank or an apostrophe. NaN and infinities are not_a_number. Whatever is left
+/// over is trailing_text with the leftover as detail; a known unit of another kind is wrong_kind.
 namespace core::units {
 
 enum class DecimalSign { either, point, comma };
@@ -46,7 +49,7 @@ base::Result<Temperature> parse_temperature(std::string_view text,
                                             std::optional<TemperatureUnit> bare = {},
                                             ParseStyle style = {});
 /// "2.5 %", "25 g/kg", "156 ppm", "156 mg/kg"; a bare number is unit_missing unless
-/// `bare_is_percent`.
+/// `bare_is_percent`. Also "g/100 g", "oz/100 lb". May exceed 100 % (brine on meat); not negative.
 base::Result<MassShare> parse_mass_share(std::string_view text, bool bare_is_percent = false,
                                          ParseStyle style = {});
 /// "75 %", "75 % RH", "75"; 0 to 100 %, else out_of_range.
@@ -55,7 +58,7 @@ base::Result<RelativeHumidity> parse_relative_humidity(std::string_view text,
 /// "40 %", "40 % ABV", "80 proof US", "70 proof UK"; "proof" alone is wrong_kind since the two
 /// differ. 0 to 100 % ABV.
 base::Result<AlcoholByVolume> parse_alcohol(std::string_view text, ParseStyle style = {});
-/// "36 h", "3 d 12 h", "2 weeks", "90 min".
+/// "36 h", "3 d 12 h", "2 weeks", "90 min"; not negative. A month is no duration: unknown_unit.
 base::Result<Duration> parse_duration(std::string_view text, ParseStyle style = {});
 /// ISO 8601 date and time with a zone: "2026-03-01T18:30:00+01:00", "...Z"; seconds optional;
 /// a blank may stand for the T. Without a zone: unit_missing.
