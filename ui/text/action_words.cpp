@@ -71,7 +71,8 @@ QString action_words(const std::string& verb, const QString& subject) {
     if (row == std::end(rows)) {
         return QCoreApplication::translate("ActionWords", "a change of %1").arg(subject).trimmed();
     }
-    return QCoreApplication::translate("ActionWords", row->words).arg(subject).trimmed();
+    return QCoreApplication::translate("ActionWords", row->words)
+        .arg(subject.isEmpty() ? QCoreApplication::translate("ActionWords", "(no code)") : subject);
 }
 
 } // namespace ui::text

@@ -1,0 +1,114 @@
+// The menus of the window, apart from its body: every verb has its words and its keys here.
+#include "ui/pages/main_window.h"
+
+#include "ui/look/pieces.h"
+#include "ui/presenters/workspace.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QListWidget>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+
+namespace ui::pages {
+
+QAction* MainWindow::action(const char* name, const QString& text, const QKeySequence& keys) {
+    auto* made = new QAction(text, this);
+    made->setObjectName(QLatin1String(name));
+    made->setShortcut(keys);
+    return made;
+}
+
+void MainWindow::build_menus() {
+    look::named(menuBar(), "menus", tr("Menus"));
+    build_book_menu();
+    build_edit_menu();
+    build_go_menu();
+    build_help_menu();
+}
+
+void MainWindow::build_book_menu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Book"));
+    look::named(menu, "menu_book", tr("Book"));
+    QAction* fresh = action("action_new", tr("&New book…"), QKeySequence::New);
+    connect(fresh, &QAction::triggered, this, &MainWindow::new_asked);
+    QAction* open = action("action_open", tr("&Open book…"), QKeySequence::Open);
+    connect(open, &QAction::triggered, this, &MainWindow::open_asked);
+    QAction* demo = action("action_demo", tr("Open the &demonstration book"));
+    connect(demo, &QAction::triggered, this, &MainWindow::demo_asked);
+    QAction* backup = action("action_backup", tr("&Back up a copy…"));
+    connect(backup, &QAction::triggered, this, &MainWindow::backup_asked);
+    QAction* print = action("action_print", tr("&Print this page…"), QKeySequence::Print);
+    connect(print, &QAction::triggered, this, [this] {
+        if (page() != nullptr) {
+            page()->print();
+        }
+    });
+    QAction* quit = action("action_quit", tr("&Quit"), QKeySequence::Quit);
+    quit->setMenuRole(QAction::QuitRole);
+    connect(quit, &QAction::triggered, this, &QWidget::close);
+    menu->addActions({fresh, open, demo});
+    menu->addSeparator();
+    menu->addActions({backup, print});
+    menu->addSeparator();
+    menu->addAction(quit);
+}
+
+void MainWindow::build_edit_menu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Edit"));
+    look::named(menu, "menu_edit", tr("Edit"));
+    undo_ = action("action_undo", tr("Undo"), QKeySequence::Undo);
+    connect(undo_, &QAction::triggered, this, [this] { workspace_.undo(); });
+    redo_ = action("action_redo", tr("Redo"), QKeySequence(tr("Ctrl+Shift+Z")));
+    connect(redo_, &QAction::triggered, this, [this] { workspace_.redo(); });
+    menu->addActions({undo_, redo_});
+}
+
+void MainWindow::build_go_menu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Go"));
+    look::named(menu, "menu_go", tr("Go"));
+    back_ = action("action_back", tr("&Back"), QKeySequence(QStringLiteral("Alt+Left")));
+    connect(back_, &QAction::triggered, this, &MainWindow::go_back);
+    menu->addAction(back_);
+    QAction* side = action("action_side", tr("To the &places"), QKeySequence(QStringLiteral("F6")));
+    connect(side, &QAction::triggered, this, [this] { side_->setFocus(Qt::ShortcutFocusReason); });
+    menu->addAction(side);
+    menu->addSeparator();
+    int number = 0;
+    for (const auto& entry : entries_) {
+        if (entry.side == Side::inner) {
+            continue;
+        }
+        ++number;
+        const QKeySequence keys =
+            number <= 9 ? QKeySequence(QStringLiteral("Ctrl+%1").arg(number)) : QKeySequence();
+        const QString id = QString::fromLatin1(entry.id);
+        QAction* go = action((QByteArray("action_go_") + entry.id).constData(), entry.title, keys);
+        go->setStatusTip(entry.hint);
+        connect(go, &QAction::triggered, this, [this, id] { show_place({id, 0, {}}); });
+        menu->addAction(go);
+    }
+}
+
+void MainWindow::build_help_menu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Help"));
+    look::named(menu, "menu_help", tr("Help"));
+    QAction* cautions = action("action_cautions", tr("&Cautions"), QKeySequence::HelpContents);
+    connect(cautions, &QAction::triggered, this, [this] {
+        show_place({QStringLiteral("cautions"), 0, {}});
+    });
+    QAction* about = action("action_about", tr("&About Saltloft"));
+    about->setMenuRole(QAction::AboutRole);
+    connect(about, &QAction::triggered, this, [this] {
+        QMessageBox::about(
+            this, tr("About Saltloft"),
+            tr("Saltloft %1\n\nPlan, weigh and follow cured and air-dried meat.\n\n"
+               "Free software under the GNU General Public License, version 3 or later.\n"
+               "It keeps records and computes; it does not decide whether food may be eaten.")
+                .arg(QStringLiteral(SALTLOFT_VERSION)));
+    });
+    menu->addActions({cautions, about});
+}
+
+} // namespace ui::pages

@@ -1,0 +1,59 @@
+#include "ui/pages/page_frame.h"
+
+#include "ui/look/pieces.h"
+
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace ui::pages {
+namespace {
+
+QHBoxLayout* head_row(Page* page, const QString& title) {
+    auto* head = new QHBoxLayout;
+    const int margin = look::lines(page, 1.0);
+    head->setContentsMargins(margin, margin, margin, look::lines(page, 0.5));
+    auto* label = look::page_title(title, page);
+    label->setObjectName(QStringLiteral("page_title"));
+    head->addWidget(label);
+    head->addStretch(1);
+    return head;
+}
+
+} // namespace
+
+PageFrame frame_page(Page* page, const QString& title) {
+    auto* outer = new QVBoxLayout(page);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(0);
+    auto* head = head_row(page, title);
+    outer->addLayout(head);
+    auto* scroll = look::named(new QScrollArea(page), "page_scroll", title);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto* inside = new QWidget;
+    inside->setProperty("look", QStringLiteral("scrolled"));
+    auto* body = new QVBoxLayout(inside);
+    const int margin = look::lines(page, 1.0);
+    body->setContentsMargins(margin, look::lines(page, 0.3), margin, margin);
+    body->setSpacing(look::lines(page, 0.6));
+    scroll->setWidget(inside);
+    outer->addWidget(scroll, 1);
+    return {head, body};
+}
+
+PageFrame frame_fixed_page(Page* page, const QString& title) {
+    auto* outer = new QVBoxLayout(page);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(0);
+    auto* head = head_row(page, title);
+    outer->addLayout(head);
+    auto* body = new QVBoxLayout;
+    const int margin = look::lines(page, 1.0);
+    body->setContentsMargins(margin, look::lines(page, 0.3), margin, margin);
+    body->setSpacing(look::lines(page, 0.6));
+    outer->addLayout(body, 1);
+    return {head, body};
+}
+
+} // namespace ui::pages

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "ui/pages/page.h"
+
+class QVBoxLayout;
+class QHBoxLayout;
+
+namespace ui::pages {
+
+/// The usual frame of a page: a title row (title on the left, room for buttons on the right)
+/// above a body that scrolls when the window is small or the font large, so nothing is clipped.
+struct PageFrame {
+    QHBoxLayout* head; ///< add buttons here; the title is in it already
+    QVBoxLayout* body;
+};
+
+/// Lays the frame into `page`, which must have no layout yet.
+PageFrame frame_page(Page* page, const QString& title);
+
+/// The same without scrolling, for pages whose one table or chart takes all the room.
+PageFrame frame_fixed_page(Page* page, const QString& title);
+
+} // namespace ui::pages
