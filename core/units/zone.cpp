@@ -33,6 +33,32 @@ int Zone::offset_seconds(Instant at) const {
     return static_cast<int>(zone_of(zone_).get_info(sys(at)).offset.count());
 }
 
+OffsetSpan Zone::offset_span(Instant at) const {
+    const auto info = zone_of(zone_).get_info(sys(at));
+    return {static_cast<int>(info.offset.count()),
+            Instant::from_unix_seconds(info.begin.time_since_epoch().count()),
+            Instant::from_unix_seconds(info.end.time_since_epoch().count())};
+}
+
+LocalMoments Zone::moments_at(std::int64_t local_seconds) const {
+    const date::local_seconds local{std::chrono::seconds(local_seconds)};
+    const auto info = zone_of(zone_).get_info(local);
+    const auto with = [&](const date::sys_info& period) {
+        return Instant::from_unix_seconds((local.time_since_epoch() - period.offset).count());
+    };
+    switch (info.result) {
+    case date::local_info::nonexistent: {
+        const auto after =
+            Instant::from_unix_seconds(info.second.begin.time_since_epoch().count());
+        return {LocalMoments::Kind::never, after, after};
+    }
+    case date::local_info::ambiguous:
+        return {LocalMoments::Kind::twice, with(info.first), with(info.second)};
+    default:
+        return {LocalMoments::Kind::once, with(info.first), with(info.first)};
+    }
+}
+
 Day Zone::day_of(Instant at) const {
     const auto local = zone_of(zone_).to_local(sys(at));
     return Day::from_days_since_epoch(
