@@ -12,7 +12,9 @@ struct Candidate {
     Evidence why;
 };
 
-std::string code_of_column(std::size_t column) { return std::to_string(column + 1); }
+std::string code_of_column(std::size_t column) {
+    return std::to_string(column + 1);
+}
 
 bool taken_by_stamp(const StampedTable& in, std::size_t column) {
     return column == in.place.column || column == in.place.time_column;
@@ -55,8 +57,12 @@ std::vector<std::size_t> open_columns(const StampedTable& in,
     return open;
 }
 
-bool may_be_temperature(const ColumnProfile& p) { return p.low >= -40 && p.high <= 140; }
-bool may_be_humidity(const ColumnProfile& p) { return p.low >= 0 && p.high <= 105; }
+bool may_be_temperature(const ColumnProfile& p) {
+    return p.low >= -40 && p.high <= 140;
+}
+bool may_be_humidity(const ColumnProfile& p) {
+    return p.low >= 0 && p.high <= 105;
+}
 
 /// Without a heading: two neighbouring numbers, the colder first, is how most loggers write.
 void guess_columns(const StampedTable& in, std::vector<Candidate>& temperature,
@@ -105,8 +111,8 @@ std::optional<std::size_t> put_column(DialectField field, const std::vector<Cand
     if (candidates.empty()) {
         return std::nullopt;
     }
-    Detected part{field, code_of_column(candidates[0].column), candidates[0].sureness,
-                  candidates[0].why, {}};
+    Detected part{
+        field, code_of_column(candidates[0].column), candidates[0].sureness, candidates[0].why, {}};
     for (std::size_t i = 1; i < candidates.size(); ++i) {
         part.rivals.push_back({code_of_column(candidates[i].column), candidates[i].sureness});
     }
@@ -195,16 +201,15 @@ bool choose_value_columns(const StampedTable& in, const DialectHints& hints, Det
 void choose_scales(const StampedTable& in, const DialectHints& hints, Detection& found) {
     auto& dialect = found.dialect;
     if (const auto column = dialect.columns.temperature) {
-        const auto named = *column < in.heading.size() ? in.heading[*column].temperature
-                                                       : std::optional<TemperatureScale>();
+        const HeadingCell named = *column < in.heading.size() ? in.heading[*column] : HeadingCell{};
         const auto in_cells = scale_in_cells(in, *column);
         Detected part = scale_by_size(profile_of(in, *column));
         if (hints.temperature) {
             part = temperature_part(*hints.temperature, 1.0, Evidence::told);
         } else if (in_cells) {
             part = temperature_part(*in_cells, 0.99, Evidence::heading);
-        } else if (named) {
-            part = temperature_part(*named, 0.99, Evidence::heading);
+        } else if (named.temperature) {
+            part = temperature_part(*named.temperature, 0.99, Evidence::heading);
         } else if (hints.remembered && hints.remembered->columns.temperature) {
             part = temperature_part(hints.remembered->temperature, 0.95, Evidence::remembered);
         }

@@ -99,13 +99,12 @@ std::optional<Layout> choose_separator(const std::vector<Lines>& pieces, const D
     }
     const double sureness = hints.separator ? 1.0 : best->score / (best->score + next);
     found.parts.push_back({DialectField::separator, chosen, sureness,
-                           hints.separator   ? Evidence::told
+                           hints.separator  ? Evidence::told
                            : scores.empty() ? Evidence::only_possible
                                             : Evidence::contents,
                            scores});
     return best;
 }
-
 
 struct FormChoice {
     StampPlace place;
@@ -148,7 +147,9 @@ FormChoice choose_order(const Layout& layout, const StampPlace& dmy, const Stamp
     const auto choice = [&](StampForm form, double sureness, Evidence why) {
         const bool day_first = form == StampForm::day_month_year;
         const auto& other = day_first ? mdy : dmy;
-        return FormChoice{day_first ? dmy : mdy, sureness, why,
+        return FormChoice{day_first ? dmy : mdy,
+                          sureness,
+                          why,
                           {{std::string(code_of(other.form)), 1.0 - sureness}}};
     };
     const auto day_steps = count_steps(layout.table, dmy);
@@ -238,7 +239,8 @@ void put_decimal(const Layout& layout, const DialectHints& hints, Detection& fou
     const auto count = count_decimals(layout.table, layout.places.front());
     const int all = count.points + count.commas;
     char sign = count.commas > count.points ? ',' : '.';
-    double sureness = all == 0 ? 0.8 : static_cast<double>(std::max(count.points, count.commas)) / all;
+    double sureness =
+        all == 0 ? 0.8 : static_cast<double>(std::max(count.points, count.commas)) / all;
     auto why = all == 0 ? Evidence::assumed : Evidence::contents;
     if (all == 0 && hints.remembered) {
         sign = hints.remembered->decimal_sign;
@@ -250,7 +252,8 @@ void put_decimal(const Layout& layout, const DialectHints& hints, Detection& fou
         why = Evidence::told;
     }
     found.dialect.decimal_sign = sign;
-    Detected part{DialectField::decimal_sign, code_of_sign(sign), std::min(sureness, 0.99), why, {}};
+    Detected part{
+        DialectField::decimal_sign, code_of_sign(sign), std::min(sureness, 0.99), why, {}};
     if (all > 0 && sureness < 1.0) {
         part.rivals.push_back({code_of_sign(sign == ',' ? '.' : ','), 1.0 - sureness});
     }
@@ -333,6 +336,26 @@ void put_clock(const SampleTable& table, const StampPlace& place,
     found.parts.push_back(std::move(part));
 }
 
+Detected stamp_column_part(const SampleTable& table, const StampPlace& place,
+                           const std::vector<HeadingCell>& heading, const DialectHints& hints) {
+    Detected part{DialectField::stamp_column,
+                  std::to_string(place.column + 1),
+                  std::min(share_after_heading(table, place), 0.99),
+                  Evidence::contents,
+                  {}};
+    const auto meaning =
+        place.column < heading.size() ? heading[place.column].meaning : ColumnMeaning::unknown;
+    if (hints.stamp_column) {
+        part.sureness = 1.0;
+        part.why = Evidence::told;
+    } else if (meaning == ColumnMeaning::stamp || meaning == ColumnMeaning::date ||
+               meaning == ColumnMeaning::time) {
+        part.sureness = std::max(part.sureness, 0.97);
+        part.why = Evidence::heading;
+    }
+    return part;
+}
+
 std::vector<HeadingCell> meanings(const std::vector<std::string>& heading) {
     std::vector<HeadingCell> cells;
     cells.reserve(heading.size());
@@ -368,9 +391,10 @@ base::Status put_encoding(std::string_view head, const DialectHints& hints, Dete
         return base::fault(base::ErrorCode::bad_format, "binary");
     }
     found.dialect.encoding = hints.encoding ? *hints.encoding : guess->encoding;
-    found.parts.push_back({DialectField::encoding, std::string(code_of(found.dialect.encoding)),
+    found.parts.push_back({DialectField::encoding,
+                           std::string(code_of(found.dialect.encoding)),
                            hints.encoding ? 1.0 : guess->sureness,
-                           hints.encoding    ? Evidence::told
+                           hints.encoding  ? Evidence::told
                            : guess->marked ? Evidence::mark
                                            : Evidence::contents,
                            {}});
@@ -425,9 +449,7 @@ base::Result<Detection> detect_dialect(std::span<const std::string_view> pieces,
     found.parts.push_back({DialectField::stamp_form, std::string(code_of(place.form)),
                            form->sureness, form->why, form->rivals});
     put_clock(layout->table, place, heading, hints, found);
-    found.parts.push_back({DialectField::stamp_column, std::to_string(place.column + 1),
-                           hints.stamp_column ? 1.0 : std::min(place.share, 0.99),
-                           hints.stamp_column ? Evidence::told : Evidence::contents, {}});
+    found.parts.push_back(stamp_column_part(layout->table, place, heading, hints));
     const StampedTable stamped{layout->table, place, dialect.decimal_sign, heading};
     if (!choose_value_columns(stamped, hints, found)) {
         return base::fault(base::ErrorCode::bad_format, "no_readings");

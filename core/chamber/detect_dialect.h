@@ -14,7 +14,7 @@ namespace core::chamber {
 
 /// What is known besides the file. Fields that the person told are taken as they are.
 struct DialectHints {
-    std::string zone = "UTC"; ///< the book's zone, for stamps that name none
+    std::string zone = "UTC";                ///< the book's zone, for stamps that name none
     std::optional<units::Instant> not_after; ///< now: a reading after it is implausible
     std::optional<LogDialect> remembered;    ///< confirmed for this sensor before
     // told by the person
@@ -33,8 +33,8 @@ struct DialectHints {
 
 struct Detection {
     LogDialect dialect;
-    std::vector<Detected> parts;       ///< in the order of DialectField
-    std::vector<std::string> heading;  ///< the columns' names; empty when the log has none
+    std::vector<Detected> parts;      ///< in the order of DialectField
+    std::vector<std::string> heading; ///< the columns' names; empty when the log has none
     /// The parts a person should confirm: sureness below `sure_enough`.
     [[nodiscard]] std::vector<Detected> guesses() const;
 };

@@ -66,8 +66,7 @@ Instant LocalClock::nearer_to_course(const units::LocalMoments& two) const {
     // A line out of order must not pull its successors back an hour, hence the front; a second
     // log pasted behind a later one has a front far away, hence the previous line.
     constexpr std::int64_t near = 3 * 3600;
-    const auto from_front =
-        std::llabs(front_->unix_seconds() - two.first.unix_seconds()) < near;
+    const auto from_front = std::llabs(front_->unix_seconds() - two.first.unix_seconds()) < near;
     const std::int64_t course = (from_front ? *front_ : *previous_).unix_seconds() + step_;
     const auto distance = [&](Instant at) { return std::llabs(at.unix_seconds() - course); };
     return distance(two.second) < distance(two.first) ? two.second : two.first;

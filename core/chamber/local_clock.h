@@ -25,8 +25,7 @@ class LocalClock {
 
   private:
     LocalClock(std::optional<units::Zone> zone, int offset_seconds, bool newest_first)
-        : zone_(std::move(zone)), offset_seconds_(offset_seconds),
-          step_(newest_first ? -1 : 1) {}
+        : zone_(std::move(zone)), offset_seconds_(offset_seconds), step_(newest_first ? -1 : 1) {}
     std::optional<units::Instant> in_zone(std::int64_t local_seconds);
     [[nodiscard]] units::Instant nearer_to_course(const units::LocalMoments& two) const;
     void follow(units::Instant at);

@@ -5,7 +5,9 @@
 namespace core::chamber {
 namespace {
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
 
 std::string_view trimmed(std::string_view text) {
     const auto blank = [](char c) { return c == ' ' || c == '\t'; };
@@ -32,9 +34,19 @@ bool equals_fold(std::string_view a, std::string_view lower_b) {
 }
 
 bool is_unit(std::string_view text) {
-    constexpr std::array<std::string_view, 13> units{
-        "c", "f", "k", "%", "%rh", "% rh", "rh", "\xC2\xB0\x63", "\xC2\xB0\x66", "\xC2\xB0 c",
-        "\xE2\x84\x83", "\xE2\x84\x89", "\xC2\xB0"};
+    constexpr std::array<std::string_view, 13> units{"c",
+                                                     "f",
+                                                     "k",
+                                                     "%",
+                                                     "%rh",
+                                                     "% rh",
+                                                     "rh",
+                                                     "\xC2\xB0\x63",
+                                                     "\xC2\xB0\x66",
+                                                     "\xC2\xB0 c",
+                                                     "\xE2\x84\x83",
+                                                     "\xE2\x84\x89",
+                                                     "\xC2\xB0"};
     for (const auto unit : units) {
         if (equals_fold(text, unit)) {
             return true;
@@ -101,12 +113,13 @@ Cell<units::Temperature> temperature_cell(std::string_view text, char decimal_si
                                           TemperatureScale scale) {
     const auto number = cell_number(text, decimal_sign);
     if (!number) {
-        return {std::nullopt, is_blank_cell(text) ? std::nullopt
-                                                  : std::optional(CellFault::not_a_number)};
+        return {std::nullopt,
+                is_blank_cell(text) ? std::nullopt : std::optional(CellFault::not_a_number)};
     }
-    const auto value = scale == TemperatureScale::celsius      ? units::Temperature::celsius(*number)
-                       : scale == TemperatureScale::fahrenheit ? units::Temperature::fahrenheit(*number)
-                                                               : units::Temperature::kelvins(*number);
+    const auto value = scale == TemperatureScale::celsius ? units::Temperature::celsius(*number)
+                       : scale == TemperatureScale::fahrenheit
+                           ? units::Temperature::fahrenheit(*number)
+                           : units::Temperature::kelvins(*number);
     if (value < units::Temperature::celsius(-60) || value > units::Temperature::celsius(100)) {
         return {std::nullopt, CellFault::out_of_range};
     }
@@ -117,8 +130,8 @@ Cell<units::RelativeHumidity> humidity_cell(std::string_view text, char decimal_
                                             HumidityScale scale) {
     const auto number = cell_number(text, decimal_sign);
     if (!number) {
-        return {std::nullopt, is_blank_cell(text) ? std::nullopt
-                                                  : std::optional(CellFault::not_a_number)};
+        return {std::nullopt,
+                is_blank_cell(text) ? std::nullopt : std::optional(CellFault::not_a_number)};
     }
     const auto value = scale == HumidityScale::percent ? units::RelativeHumidity::percent(*number)
                                                        : units::RelativeHumidity::fraction(*number);

@@ -96,13 +96,27 @@ E coded(const json& doc, const char* key, const std::array<Codes<E>, N>& table) 
 
 } // namespace
 
-std::string_view code_of(Encoding value) { return code_in(encodings, value); }
-std::string_view code_of(StampForm value) { return code_in(stamp_forms, value); }
-std::string_view code_of(TemperatureScale value) { return code_in(temperature_scales, value); }
-std::string_view code_of(HumidityScale value) { return code_in(humidity_scales, value); }
-std::string_view code_of(ClockKind value) { return code_in(clock_kinds, value); }
-std::string_view code_of(DialectField value) { return code_in(fields, value); }
-std::string_view code_of(Evidence value) { return code_in(evidences, value); }
+std::string_view code_of(Encoding value) {
+    return code_in(encodings, value);
+}
+std::string_view code_of(StampForm value) {
+    return code_in(stamp_forms, value);
+}
+std::string_view code_of(TemperatureScale value) {
+    return code_in(temperature_scales, value);
+}
+std::string_view code_of(HumidityScale value) {
+    return code_in(humidity_scales, value);
+}
+std::string_view code_of(ClockKind value) {
+    return code_in(clock_kinds, value);
+}
+std::string_view code_of(DialectField value) {
+    return code_in(fields, value);
+}
+std::string_view code_of(Evidence value) {
+    return code_in(evidences, value);
+}
 
 std::string code_of_sign(char sign) {
     const auto code = code_in(signs, sign);
@@ -118,7 +132,9 @@ std::optional<TemperatureScale> temperature_scale_from(std::string_view code) {
 std::optional<HumidityScale> humidity_scale_from(std::string_view code) {
     return value_in(humidity_scales, code);
 }
-std::optional<Encoding> encoding_from(std::string_view code) { return value_in(encodings, code); }
+std::optional<Encoding> encoding_from(std::string_view code) {
+    return value_in(encodings, code);
+}
 
 std::optional<char> sign_from(std::string_view code) {
     if (const auto named = value_in(signs, code)) {

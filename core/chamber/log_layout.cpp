@@ -147,22 +147,25 @@ bool is_data_row(const std::vector<std::string>& row, const StampPlace& place) {
 
 StepCount count_steps(const SampleTable& table, const StampPlace& place) {
     std::vector<std::int64_t> steps;
-    std::optional<std::int64_t> previous;
+    // Not an optional: GCC 12 takes its unset value for used and warns.
+    std::int64_t previous = 0;
+    bool has_previous = false;
     StepCount count;
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         if (table.starts_piece[i]) {
-            previous.reset();
+            has_previous = false;
         }
         const auto at = local_seconds(table.rows[i], place);
         if (!at) {
             continue;
         }
         count.latest = std::max(count.latest, *at);
-        if (previous && *at != *previous) {
-            steps.push_back(*at - *previous);
-            ++(*at > *previous ? count.forward : count.backward);
+        if (has_previous && *at != previous) {
+            steps.push_back(*at - previous);
+            ++(*at > previous ? count.forward : count.backward);
         }
-        previous = at;
+        previous = *at;
+        has_previous = true;
     }
     if (steps.empty()) {
         return count;
@@ -188,11 +191,12 @@ ColumnProfile profile(const SampleTable& table, const StampPlace& place, std::si
     std::vector<double> numbers;
     int by_one = 0;
     for (const auto& row : table.rows) {
-        if (!is_data_row(row, place)) {
+        // Ragged lines are the reader's to judge: their cells may be another column's.
+        if (row.size() != table.columns || !is_data_row(row, place)) {
             continue;
         }
         ++p.cells;
-        if (column >= row.size() || is_blank_cell(row[column])) {
+        if (is_blank_cell(row[column])) {
             ++p.blanks;
             continue;
         }
@@ -212,6 +216,17 @@ ColumnProfile profile(const SampleTable& table, const StampPlace& place, std::si
         p.median = numbers[numbers.size() / 2];
     }
     return p;
+}
+
+double share_after_heading(const SampleTable& table, const StampPlace& place) {
+    int rows = 0;
+    int data = 0;
+    for (const auto& row : table.rows) {
+        const bool is_data = row.size() == table.columns && is_data_row(row, place);
+        rows += is_data || (rows > 0 && row.size() == table.columns) ? 1 : 0;
+        data += is_data ? 1 : 0;
+    }
+    return rows == 0 ? 0.0 : static_cast<double>(data) / rows;
 }
 
 DecimalCount count_decimals(const SampleTable& table, const StampPlace& place) {

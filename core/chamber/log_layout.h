@@ -37,6 +37,9 @@ std::vector<StampPlace> stamp_places(const SampleTable& table);
 /// Whether the rows' cells in `place` read as a moment.
 bool is_data_row(const std::vector<std::string>& row, const StampPlace& place);
 
+/// Of the regular rows from the first with a moment on, the share that has one.
+double share_after_heading(const SampleTable& table, const StampPlace& place);
+
 /// Steps between neighbouring rows under one reading of the moments.
 struct StepCount {
     int forward = 0;
@@ -55,7 +58,9 @@ struct ColumnProfile {
     double high = 0;
     double median = 0;
     bool counter = false; ///< each number one more (or less) than the last: a line number
-    [[nodiscard]] bool is_numeric() const { return numbers > 0 && (numbers + blanks) * 10 >= cells * 7; }
+    [[nodiscard]] bool is_numeric() const {
+        return numbers > 0 && (numbers + blanks) * 10 >= cells * 7;
+    }
 };
 ColumnProfile profile(const SampleTable& table, const StampPlace& place, std::size_t column,
                       char decimal_sign);

@@ -15,16 +15,15 @@ constexpr std::size_t block_size = std::size_t{256} * 1024;
 constexpr std::size_t shown_of_a_line = 120;
 
 RejectReason reason_of(CellFault fault) {
-    return fault == CellFault::out_of_range ? RejectReason::out_of_range
-                                            : RejectReason::bad_number;
+    return fault == CellFault::out_of_range ? RejectReason::out_of_range : RejectReason::bad_number;
 }
 
 } // namespace
 
 std::string_view code_of(RejectReason reason) {
     constexpr std::array<std::string_view, reject_reason_count> codes{
-        "bad_stamp",    "skipped_hour", "missing_columns", "bad_number",     "out_of_range",
-        "no_values",    "heading_again", "line_too_long",  "unclosed_quote", "binary_data"};
+        "bad_stamp", "skipped_hour",  "missing_columns", "bad_number",     "out_of_range",
+        "no_values", "heading_again", "line_too_long",   "unclosed_quote", "binary_data"};
     return codes[static_cast<std::size_t>(reason)];
 }
 

@@ -20,16 +20,16 @@
 namespace core::chamber {
 
 enum class RejectReason {
-    bad_stamp,        ///< no moment in the dialect's form
-    skipped_hour,     ///< a local time the clock skipped in spring
-    missing_columns,  ///< fewer cells than the dialect needs (a line cut off)
-    bad_number,       ///< a cell that is neither a number nor blank
-    out_of_range,     ///< no air has that temperature or humidity: a sensor's error code
-    no_values,        ///< neither a temperature nor a humidity
-    heading_again,    ///< the heading repeated inside the file
-    line_too_long,    ///< over 64 KiB
+    bad_stamp,       ///< no moment in the dialect's form
+    skipped_hour,    ///< a local time the clock skipped in spring
+    missing_columns, ///< fewer cells than the dialect needs (a line cut off)
+    bad_number,      ///< a cell that is neither a number nor blank
+    out_of_range,    ///< no air has that temperature or humidity: a sensor's error code
+    no_values,       ///< neither a temperature nor a humidity
+    heading_again,   ///< the heading repeated inside the file
+    line_too_long,   ///< over 64 KiB
     unclosed_quote,
-    binary_data,      ///< a zero byte in the text
+    binary_data, ///< a zero byte in the text
 };
 inline constexpr std::size_t reject_reason_count = 10;
 std::string_view code_of(RejectReason reason);
@@ -88,7 +88,7 @@ class LogReader {
     Transcoder transcoder_;
     std::unique_ptr<LogRow> row_;
     std::string partial_; ///< a line not yet ended
-    std::string text_; ///< transcoded chunk
+    std::string text_;    ///< transcoded chunk
     std::vector<model::ClimateReading> chunk_;
     std::optional<units::Instant> previous_;
     std::size_t cells_needed_ = 0;

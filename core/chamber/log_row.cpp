@@ -11,7 +11,9 @@ LogRow::LogRow(char separator) {
     csv_set_delim(&parser_, static_cast<unsigned char>(separator));
 }
 
-LogRow::~LogRow() { csv_free(&parser_); }
+LogRow::~LogRow() {
+    csv_free(&parser_);
+}
 
 void LogRow::on_cell(void* text, std::size_t size, void* self) {
     auto& row = *static_cast<LogRow*>(self);
@@ -19,7 +21,9 @@ void LogRow::on_cell(void* text, std::size_t size, void* self) {
     row.ends_.push_back(row.text_.size());
 }
 
-void LogRow::on_line(int, void* self) { static_cast<LogRow*>(self)->complete_ = true; }
+void LogRow::on_line(int, void* self) {
+    static_cast<LogRow*>(self)->complete_ = true;
+}
 
 bool LogRow::cut(std::string_view line) {
     text_.clear();

@@ -28,8 +28,8 @@ class LogRow {
     static void on_line(int terminator, void* self);
 
     csv_parser parser_{};
-    std::string text_;               ///< the cells' bytes, one after the other
-    std::vector<std::size_t> ends_;  ///< where each cell ends in `text_`
+    std::string text_;              ///< the cells' bytes, one after the other
+    std::vector<std::size_t> ends_; ///< where each cell ends in `text_`
     std::vector<std::string_view> cells_;
     bool complete_ = false;
 };

@@ -13,8 +13,12 @@ namespace {
 
 constexpr std::int64_t seconds_a_day = 86400;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+char lower(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
 /// Letters of month names, accented ones (UTF-8 bytes above 0x7F) included.
 bool is_letter(char c) {
     const char l = lower(c);
@@ -87,15 +91,21 @@ bool starts_with_fold(std::string_view text, std::string_view lower_prefix) {
 /// The shortest beginnings that tell the months apart in the seven languages; longer ones first
 /// where one begins another ("juin" / "jui").
 constexpr std::array<std::pair<std::string_view, int>, 31> month_beginnings{
-    {{"jan", 1},       {"gen", 1},  {"ene", 1},  {"feb", 2}, {"fev", 2}, {"f\xC3\xA9v", 2},
-     {"maart", 3},     {"mar", 3},  {"mrt", 3},  {"mrz", 3}, {"m\xC3\xA4r", 3}, {"apr", 4},
-     {"avr", 4},       {"abr", 4},  {"mai", 5},  {"may", 5}, {"mei", 5}, {"maj", 5},
-     {"mag", 5},       {"juin", 6}, {"jun", 6},  {"giu", 6}, {"jui", 7}, {"jul", 7},
-     {"lug", 7},       {"aug", 8},  {"sep", 9},  {"set", 9}, {"oct", 10}, {"nov", 11},
+    {{"jan", 1},   {"gen", 1},  {"ene", 1}, {"feb", 2}, {"fev", 2},        {"f\xC3\xA9v", 2},
+     {"maart", 3}, {"mar", 3},  {"mrt", 3}, {"mrz", 3}, {"m\xC3\xA4r", 3}, {"apr", 4},
+     {"avr", 4},   {"abr", 4},  {"mai", 5}, {"may", 5}, {"mei", 5},        {"maj", 5},
+     {"mag", 5},   {"juin", 6}, {"jun", 6}, {"giu", 6}, {"jui", 7},        {"jul", 7},
+     {"lug", 7},   {"aug", 8},  {"sep", 9}, {"set", 9}, {"oct", 10},       {"nov", 11},
      {"dic", 12}}};
 constexpr std::array<std::pair<std::string_view, int>, 8> more_month_beginnings{
-    {{"ao\xC3\xBB", 8}, {"aou", 8}, {"ago", 8}, {"okt", 10}, {"ott", 10}, {"dec", 12},
-     {"dez", 12}, {"d\xC3\xA9\x63", 12}}};
+    {{"ao\xC3\xBB", 8},
+     {"aou", 8},
+     {"ago", 8},
+     {"okt", 10},
+     {"ott", 10},
+     {"dec", 12},
+     {"dez", 12},
+     {"d\xC3\xA9\x63", 12}}};
 
 std::optional<int> month_named(std::string_view word) {
     for (const auto& [beginning, month] : month_beginnings) {
@@ -151,8 +161,12 @@ std::optional<std::int64_t> day_number(int year, int month, int day) {
     return std::chrono::sys_days(date).time_since_epoch().count();
 }
 
-bool is_year(const DatePart& part) { return part.digits == 4 || part.digits == 2; }
-int full_year(const DatePart& part) { return part.digits == 2 ? 2000 + part.value : part.value; }
+bool is_year(const DatePart& part) {
+    return part.digits == 4 || part.digits == 2;
+}
+int full_year(const DatePart& part) {
+    return part.digits == 2 ? 2000 + part.value : part.value;
+}
 
 /// "20250131", as in ISO 8601 basic form.
 std::optional<std::int64_t> compact_date(Cursor& in) {
@@ -201,8 +215,8 @@ std::optional<std::int64_t> date(Cursor& in, StampForm form) {
     const DatePart day = year_first ? parts[2] : parts[form == StampForm::day_month_year ? 0 : 1];
     // A year first in two digits would read "05-04-25" three ways; loggers that put the year
     // first write all of it.
-    if (!is_year(year) || (year_first && year.digits != 4) || month.digits > 2 ||
-        day.digits == 0 || day.digits > 2) {
+    if (!is_year(year) || (year_first && year.digits != 4) || month.digits > 2 || day.digits == 0 ||
+        day.digits > 2) {
         return std::nullopt;
     }
     return day_number(full_year(year), month.value, day.value);

@@ -21,7 +21,8 @@ std::string folded(std::string_view text) {
 }
 
 bool is_word_byte(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
+    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
+           static_cast<unsigned char>(c) >= 0x80;
 }
 
 /// The words of folded text; the degree sign ends a word.
@@ -62,33 +63,91 @@ bool any_word(const std::vector<std::string>& words, const List& wanted) {
 // Stems are looked for anywhere in the heading, words must stand alone. Languages: English,
 // German, French, Italian, Spanish, Portuguese, Dutch, Swedish/Norwegian/Danish, Finnish, Polish,
 // Czech, Hungarian, Russian, Chinese, Japanese.
-constexpr std::string_view other_stems[] = {
-    "dew",  "taupunkt", "ros\xC3\xA9\x65", "rosee",   "rugiada", "roc\xC3\xAD\x6F", "orvalho",
-    "dauw", "daggpunkt", "dugpunkt", "kastepiste", "\xE9\x9C\xB2\xE7\x82\xB9", "bulb", "batt",
-    "volt", "pressure", "druck", "pression", "pressione", "absolut", "co2", "voc", "vpd", "lux",
-    "alarm", "status", "humidex", "enthalp", "spread"};
-constexpr std::string_view temperature_stems[] = {
-    "temp", "l\xC3\xA4mp\xC3\xB6", "teplot", "h\xC5\x91m\xC3\xA9rs",
-    "\xD1\x82\xD0\xB5\xD0\xBC\xD0\xBF", "\xD0\xA2\xD0\xB5\xD0\xBC\xD0\xBF",
-    "\xE6\xB8\xA9\xE5\xBA\xA6", "\xE6\xBA\xAB\xE5\xBA\xA6", "\xE6\xB0\x97\xE6\xB8\xA9",
-    "celsius", "fahrenheit", "\xE2\x84\x83", "\xE2\x84\x89"};
+constexpr std::string_view other_stems[] = {"dew",       "taupunkt",   "ros\xC3\xA9\x65",
+                                            "rosee",     "rugiada",    "roc\xC3\xAD\x6F",
+                                            "orvalho",   "dauw",       "daggpunkt",
+                                            "dugpunkt",  "kastepiste", "\xE9\x9C\xB2\xE7\x82\xB9",
+                                            "bulb",      "batt",       "volt",
+                                            "pressure",  "druck",      "pression",
+                                            "pressione", "absolut",    "co2",
+                                            "voc",       "vpd",        "lux",
+                                            "alarm",     "status",     "humidex",
+                                            "enthalp",   "spread"};
+constexpr std::string_view temperature_stems[] = {"temp",
+                                                  "l\xC3\xA4mp\xC3\xB6",
+                                                  "teplot",
+                                                  "h\xC5\x91m\xC3\xA9rs",
+                                                  "\xD1\x82\xD0\xB5\xD0\xBC\xD0\xBF",
+                                                  "\xD0\xA2\xD0\xB5\xD0\xBC\xD0\xBF",
+                                                  "\xE6\xB8\xA9\xE5\xBA\xA6",
+                                                  "\xE6\xBA\xAB\xE5\xBA\xA6",
+                                                  "\xE6\xB0\x97\xE6\xB8\xA9",
+                                                  "celsius",
+                                                  "fahrenheit",
+                                                  "\xE2\x84\x83",
+                                                  "\xE2\x84\x89"};
 constexpr std::string_view temperature_words[] = {"t", "t1", "ta", "tair", "c", "f"};
-constexpr std::string_view humidity_stems[] = {
-    "humid", "feucht", "humedad", "umidit", "umidade", "vochtig", "fuktig", "fugtig", "kosteus",
-    "wilgotn", "vlhkost", "p\xC3\xA1ratart", "\xD0\xBB\xD0\xB0\xD0\xB6\xD0\xBD",
-    "\xE6\xB9\xBF\xE5\xBA\xA6", "\xE6\xBF\x95\xE5\xBA\xA6", "%rh", "rh%", "%hr", "%ur", "%rf"};
+constexpr std::string_view humidity_stems[] = {"humid",
+                                               "feucht",
+                                               "humedad",
+                                               "umidit",
+                                               "umidade",
+                                               "vochtig",
+                                               "fuktig",
+                                               "fugtig",
+                                               "kosteus",
+                                               "wilgotn",
+                                               "vlhkost",
+                                               "p\xC3\xA1ratart",
+                                               "\xD0\xBB\xD0\xB0\xD0\xB6\xD0\xBD",
+                                               "\xE6\xB9\xBF\xE5\xBA\xA6",
+                                               "\xE6\xBF\x95\xE5\xBA\xA6",
+                                               "%rh",
+                                               "rh%",
+                                               "%hr",
+                                               "%ur",
+                                               "%rf"};
 constexpr std::string_view humidity_words[] = {"rh", "hr", "ur", "rf", "rel", "h", "hum", "hygro"};
-constexpr std::string_view stamp_stems[] = {
-    "timestamp", "datetime", "zeitstempel", "zeitpunkt", "horodat", "epoch", "unix",
-    "marca de tiempo", "tijdstip", "tidpunkt", "tidsstempel", "tidsst\xC3\xA4mpel"};
-constexpr std::string_view date_words[] = {
-    "date", "datum", "data", "fecha", "dato", "dag", "p\xC3\xA4iv\xC3\xA4", "d\xC3\xA1tum", "day",
-    "tag", "jour", "giorno", "\xD0\xB4\xD0\xB0\xD1\x82\xD0\xB0", "\xD0\x94\xD0\xB0\xD1\x82\xD0\xB0"};
+constexpr std::string_view stamp_stems[] = {"timestamp", "datetime",        "zeitstempel",
+                                            "zeitpunkt", "horodat",         "epoch",
+                                            "unix",      "marca de tiempo", "tijdstip",
+                                            "tidpunkt",  "tidsstempel",     "tidsst\xC3\xA4mpel"};
+constexpr std::string_view date_words[] = {"date",
+                                           "datum",
+                                           "data",
+                                           "fecha",
+                                           "dato",
+                                           "dag",
+                                           "p\xC3\xA4iv\xC3\xA4",
+                                           "d\xC3\xA1tum",
+                                           "day",
+                                           "tag",
+                                           "jour",
+                                           "giorno",
+                                           "\xD0\xB4\xD0\xB0\xD1\x82\xD0\xB0",
+                                           "\xD0\x94\xD0\xB0\xD1\x82\xD0\xB0"};
 constexpr std::string_view date_stems[] = {"\xE6\x97\xA5\xE6\x9C\x9F", "\xE6\x97\xA5\xE4\xBB\x98"};
-constexpr std::string_view time_words[] = {
-    "time",  "uhrzeit", "zeit", "heure", "temps", "ora", "ore", "hora", "tiempo", "tijd", "tid",
-    "klocka", "kello", "aika", "czas", "godzina", "\xC4\x8D\x61s", "id\xC5\x91", "clock",
-    "\xD0\xB2\xD1\x80\xD0\xB5\xD0\xBC\xD1\x8F", "\xD0\x92\xD1\x80\xD0\xB5\xD0\xBC\xD1\x8F"};
+constexpr std::string_view time_words[] = {"time",
+                                           "uhrzeit",
+                                           "zeit",
+                                           "heure",
+                                           "temps",
+                                           "ora",
+                                           "ore",
+                                           "hora",
+                                           "tiempo",
+                                           "tijd",
+                                           "tid",
+                                           "klocka",
+                                           "kello",
+                                           "aika",
+                                           "czas",
+                                           "godzina",
+                                           "\xC4\x8D\x61s",
+                                           "id\xC5\x91",
+                                           "clock",
+                                           "\xD0\xB2\xD1\x80\xD0\xB5\xD0\xBC\xD1\x8F",
+                                           "\xD0\x92\xD1\x80\xD0\xB5\xD0\xBC\xD1\x8F"};
 constexpr std::string_view time_stems[] = {"\xE6\x97\xB6\xE9\x97\xB4", "\xE6\x99\x82\xE9\x96\x93",
                                            "\xE6\x99\x82\xE5\x88\xBB"};
 
@@ -109,7 +168,9 @@ ColumnMeaning meaning_of(std::string_view text, const std::vector<std::string>& 
     const bool date = any_word(words, date_words) || any_inside(text, date_stems);
     const bool time = any_word(words, time_words) || any_inside(text, time_stems);
     if (date || time) {
-        return date && time ? ColumnMeaning::stamp : date ? ColumnMeaning::date : ColumnMeaning::time;
+        return date && time ? ColumnMeaning::stamp
+               : date       ? ColumnMeaning::date
+                            : ColumnMeaning::time;
     }
     if (any_word(words, humidity_words)) {
         return ColumnMeaning::humidity;
@@ -142,7 +203,8 @@ std::optional<int> offset_of(std::string_view text) {
         }
     }
     const auto sign = text.find_first_of("+-");
-    if (sign == std::string_view::npos || sign == 0 || (text[sign - 1] != '(' && text[sign - 1] != '[')) {
+    if (sign == std::string_view::npos || sign == 0 ||
+        (text[sign - 1] != '(' && text[sign - 1] != '[')) {
         return std::nullopt;
     }
     const auto tail = text.substr(sign);

@@ -48,8 +48,7 @@ LocalMoments Zone::moments_at(std::int64_t local_seconds) const {
     };
     switch (info.result) {
     case date::local_info::nonexistent: {
-        const auto after =
-            Instant::from_unix_seconds(info.second.begin.time_since_epoch().count());
+        const auto after = Instant::from_unix_seconds(info.second.begin.time_since_epoch().count());
         return {LocalMoments::Kind::never, after, after};
     }
     case date::local_info::ambiguous:
