@@ -12,7 +12,9 @@ int main(int argc, char** argv) {
     root.require_subcommand(0, 1);
     std::string book;
     bool demo = false;
-    root.add_option("--book", book, "The book file to open (made if it is not there)");
+    // A desktop entry starts "saltloft --book" with no file when none was clicked.
+    root.add_option("--book", book, "The book file to open (made if it is not there)")
+        ->expected(0, 1);
     root.add_flag("--demo", demo, "Open a fresh, invented demonstration book in a temporary place");
     auto exit_code = app::cli::ExitCode::done;
     app::cli::register_all(root, exit_code);
