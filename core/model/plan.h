@@ -166,6 +166,10 @@ struct TaskTick {
     units::Instant at;
     std::optional<PersonId> by;
     bool withdrawn = false;
+    std::optional<units::Day> due; ///< the day sheet it stood on
+    std::optional<BatchId> batch;
+    std::optional<PieceId> piece;
+    std::string note; ///< what was found or done, in the user's words
 };
 
 } // namespace core::model
