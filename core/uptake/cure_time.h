@@ -73,7 +73,7 @@ struct CureEstimate {
 /// Pure. Bad input gives stop findings (all of them), never a failure:
 ///   thickness_out_of_range, side_out_of_range, salt_out_of_range, temperature_out_of_range,
 ///   outside_water_out_of_range, evenness_out_of_range, fat_out_of_range, no_open_face,
-///   salt_beyond_saturation, unknown_rule
+///   planned_out_of_range, salt_beyond_saturation, unknown_rule
 /// Cautions and notes: cure_rules_disagree, rule_of_other_method, planned_shorter_than_even,
 ///   planned_longer_than_wanted (excess_salt), cure_too_warm, cure_too_cold, cure_paused_frozen,
 ///   still_frozen, rule_far_from_diffusion, sides_taken_endless, fat_slows_and_thins

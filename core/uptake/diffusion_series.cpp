@@ -157,6 +157,7 @@ DiffusionSeries DiffusionSeries::limited_volume(Body body, double outside_ratio)
     const double k = surface_per_volume(body);
     DiffusionSeries series(
         body, each_root([&](unsigned n) { return limited_volume_root(body, alpha, n); }));
+    series.early_power_ = alpha == 0 ? 0.0 : 0.5; // a dry rub is in from the start
     for (const double q : series.roots_) {
         // k^2 (1 + alpha) + alpha^2 q^2 is Crank's denominator for each body.
         const double common = 2 * k * (1 + alpha) / (k * k * (1 + alpha) + alpha * alpha * q * q);
