@@ -23,6 +23,7 @@ using InstrumentId = base::Id<struct InstrumentTag>;
 using CheckId = base::Id<struct CheckTag>;
 using PersonId = base::Id<struct PersonTag>;
 using ActionId = base::Id<struct ActionTag>;
+using ClimateImportId = base::Id<struct ClimateImportTag>;
 using TaskId = base::Id<struct TaskTag>;
 using IngredientUseId = base::Id<struct IngredientUseTag>;
 using AcceptanceId = base::Id<struct AcceptanceTag>;
