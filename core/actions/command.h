@@ -8,7 +8,6 @@
 #include "core/model/piece.h"
 #include "core/model/plan.h"
 #include "core/model/recipe.h"
-#include "core/model/task.h"
 
 #include <optional>
 #include <string>
@@ -153,8 +152,9 @@ struct WithdrawEvent {
     model::EventId event;
 };
 
-/// Cuts a piece into children that keep the family. Each child brings its code and its own weight
-/// (`weighings`); batch, parent, form and target are taken from the parent where not given.
+/// Cuts a piece into children that keep the family. Each child brings its code, form and its own
+/// weight (`weighings`); batch, parent and state are set by the book, and target, thickness, fat
+/// and chamber are the parent's where not given. A child may take over the parent's code.
 struct SplitPiece {
     model::PieceId piece;
     units::Instant at;
@@ -191,8 +191,9 @@ struct EndStage {
     std::string reason;
 };
 struct TickTask {
-    model::TickedTask task;
+    model::TaskTick tick;
 };
+/// The tick no longer counts, and stays readable.
 struct UntickTask {
     model::TaskId task;
 };

@@ -34,7 +34,7 @@ enum class EntryKind {
     acceptance,
     pack,
     pack_move,
-    ticked_task,
+    task_tick,
 };
 
 struct EntryRef {

@@ -57,9 +57,9 @@ class Book {
 
     // --- revisions and the log --------------------------------------------------------------
     /// Grows with every change, undo and redo; also when another instance made it.
-    [[nodiscard]] std::int64_t revision() const;
+    [[nodiscard]] base::Result<std::int64_t> revision() const;
     /// The revision of the last change that touched the piece, its weighings, events or batch.
-    [[nodiscard]] std::int64_t piece_revision(model::PieceId piece) const;
+    [[nodiscard]] base::Result<std::int64_t> piece_revision(model::PieceId piece) const;
     [[nodiscard]] base::Result<std::vector<model::HistoryLine>>
     history(model::EntryRef entry) const;
     /// The log, newest first.
@@ -125,8 +125,9 @@ class Book {
     [[nodiscard]] Rows<model::Pack> packs_of(model::PieceId piece) const;
     [[nodiscard]] Rows<model::PackMove> pack_moves(model::PackId pack) const;
     [[nodiscard]] Rows<model::PackMove> all_pack_moves() const;
-    [[nodiscard]] Rows<model::TickedTask> ticked_tasks(units::Day first, units::Day last) const;
-    [[nodiscard]] std::optional<std::string> preference(const std::string& key) const;
+    /// Ticks made in [from, until), also withdrawn ones.
+    [[nodiscard]] Rows<model::TaskTick> task_ticks(units::Instant from, units::Instant until) const;
+    [[nodiscard]] base::Result<std::optional<std::string>> preference(const std::string& key) const;
 
     // --- keeping ----------------------------------------------------------------------------
     [[nodiscard]] base::Result<IntegrityReport> check_integrity(bool full) const;

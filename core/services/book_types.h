@@ -6,6 +6,7 @@
 #include "core/model/ids.h"
 #include "core/model/log.h"
 #include "core/model/piece.h"
+#include "core/store/filters.h"
 
 #include <cstdint>
 #include <optional>
@@ -27,26 +28,9 @@ struct OpenOptions {
     std::string vfs; ///< tests only: the SQLite file system to use; empty for the system's
 };
 
-/// Which batches to list. Absent means any.
-struct BatchFilter {
-    std::optional<model::BatchState> state;
-    std::string product;
-    std::string text; ///< part of code, name, product or supplier, any case
-};
-
-struct PieceFilter {
-    std::optional<model::BatchId> batch;
-    std::optional<model::ChamberId> chamber;
-    std::vector<model::PieceState> states; ///< empty: any
-    std::string product;                   ///< of the batch
-    std::string text;                      ///< part of code or name, any case
-};
-
-struct NoteFilter {
-    std::optional<model::BatchId> batch;
-    std::optional<model::PieceId> piece;
-    std::optional<units::Instant> since;
-};
+using store::BatchFilter;
+using store::NoteFilter;
+using store::PieceFilter;
 
 /// A weighing that no longer stands, or the one that does, with the act that made it.
 struct WeighingVersion {

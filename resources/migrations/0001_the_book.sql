@@ -194,7 +194,7 @@ CREATE TABLE stage (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     batch_id INTEGER NOT NULL REFERENCES batch (id),
     ordinal INTEGER NOT NULL,
-    what_json TEXT NOT NULL, -- core/store/stage_document.h
+    what_json TEXT NOT NULL, -- core/model/plan_document.h
     planned_start_day INTEGER NOT NULL,
     planned_end_day INTEGER NOT NULL,
     started_at_s INTEGER,
@@ -304,20 +304,21 @@ CREATE TABLE pack_move (
 ) STRICT;
 CREATE INDEX pack_move_by_pack ON pack_move (pack_id, at_s);
 
-CREATE TABLE ticked_task (
+CREATE TABLE task_tick (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     task_key TEXT NOT NULL,
-    due_day INTEGER NOT NULL,
-    ticked_at_s INTEGER NOT NULL,
+    at_s INTEGER NOT NULL,
+    by_person_id INTEGER REFERENCES person (id),
+    withdrawn INTEGER NOT NULL,
+    due_day INTEGER,
     batch_id INTEGER REFERENCES batch (id),
     piece_id INTEGER REFERENCES piece (id),
-    by_person_id INTEGER REFERENCES person (id),
     note TEXT NOT NULL
 ) STRICT;
-CREATE INDEX ticked_task_by_day ON ticked_task (due_day);
-CREATE INDEX ticked_task_by_batch ON ticked_task (batch_id);
-CREATE INDEX ticked_task_by_piece ON ticked_task (piece_id);
-CREATE INDEX ticked_task_by_person ON ticked_task (by_person_id);
+CREATE INDEX task_tick_by_time ON task_tick (at_s);
+CREATE INDEX task_tick_by_batch ON task_tick (batch_id);
+CREATE INDEX task_tick_by_piece ON task_tick (piece_id);
+CREATE INDEX task_tick_by_person ON task_tick (by_person_id);
 
 CREATE TABLE preference (
     key TEXT NOT NULL PRIMARY KEY,

@@ -1,0 +1,140 @@
+#include "core/store/connection.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <cstdint>
+#include <sqlite3.h>
+
+namespace core::store {
+
+namespace {
+
+constexpr int busy_timeout_ms = 3000;
+
+int flags_of(Access access) {
+    switch (access) {
+    case Access::create_or_write:
+        return SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE;
+    case Access::write:
+        return SQLite::OPEN_READWRITE;
+    case Access::read:
+        return SQLite::OPEN_READONLY;
+    case Access::read_frozen:
+        return SQLite::OPEN_READONLY | SQLite::OPEN_URI;
+    }
+    return SQLite::OPEN_READONLY;
+}
+
+/// A file name as a URI that promises nobody changes the file.
+std::string frozen_uri(const std::string& path) {
+    static constexpr char digits[] = "0123456789ABCDEF";
+    std::string uri = "file:";
+    for (const char c : path) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (std::isalnum(byte) != 0 || c == '/' || c == '.' || c == '-' || c == '_') {
+            uri += c;
+        } else {
+            uri += '%';
+            uri += digits[byte >> 4U];
+            uri += digits[byte & 15U];
+        }
+    }
+    return uri + "?immutable=1";
+}
+
+void set_up(SQLite::Database& database) {
+    sqlite3* handle = database.getHandle();
+    sqlite3_extended_result_codes(handle, 1);
+    // A book may come from anywhere: nothing in its schema runs, and no SQL can harm the file's
+    // structure. (SQLite documentation, "Defense Against The Dark Arts".)
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DQS_DML, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DQS_DDL, 0, nullptr);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0, nullptr);
+    database.exec("PRAGMA trusted_schema=OFF");
+    database.exec("PRAGMA cell_size_check=ON");
+    database.exec("PRAGMA mmap_size=0");
+    database.exec("PRAGMA foreign_keys=ON");
+    database.exec("PRAGMA synchronous=FULL");
+    database.exec("PRAGMA temp_store=MEMORY");
+}
+
+} // namespace
+
+Connection::Connection(const std::string& path, Access access, const std::string& vfs)
+    : database_(std::make_unique<SQLite::Database>(access == Access::read_frozen ? frozen_uri(path)
+                                                                                 : path,
+                                                   flags_of(access), busy_timeout_ms, vfs)) {
+    set_up(*database_);
+}
+
+Connection::~Connection() {
+    idle_.clear();
+}
+
+Connection::Lease::Lease(Connection& owner, std::string_view sql) : owner_(owner), sql_(sql) {
+    if (const auto found = owner.idle_.find(sql_); found != owner.idle_.end()) {
+        statement_ = std::move(found->second);
+        owner.idle_.erase(found);
+    } else {
+        statement_ = std::make_unique<SQLite::Statement>(*owner.database_, sql_);
+    }
+}
+
+Connection::Lease::~Lease() {
+    // A statement that failed is not worth keeping; its reset repeats the error.
+    if (statement_ == nullptr || statement_->tryReset() != SQLITE_OK) {
+        return;
+    }
+    try {
+        statement_->clearBindings();
+        owner_.idle_.insert_or_assign(std::move(sql_), std::move(statement_));
+    } catch (...) { // NOLINT(bugprone-empty-catch): the statement is dropped, nothing else is lost
+    }
+}
+
+void Connection::run(const std::string& sql) {
+    database_->exec(sql);
+}
+
+std::int64_t Connection::integer(std::string_view sql, std::int64_t fallback) {
+    const Lease statement = prepared(sql);
+    return statement->executeStep() ? statement->getColumn(0).getInt64() : fallback;
+}
+
+bool Connection::is_in_transaction() const {
+    return sqlite3_get_autocommit(database_->getHandle()) == 0;
+}
+
+bool Connection::file_is_gone() {
+    int moved = 0;
+    const int code =
+        sqlite3_file_control(database_->getHandle(), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
+    return code == SQLITE_OK && moved != 0;
+}
+
+Transaction::Transaction(Connection& connection, Kind kind) : connection_(connection) {
+    connection.run(kind == Kind::immediate ? "BEGIN IMMEDIATE" : "BEGIN");
+}
+
+Transaction::~Transaction() {
+    // The engine may have rolled back by itself (disk full, I/O error).
+    if (open_ && connection_.is_in_transaction()) {
+        try {
+            connection_.run("ROLLBACK");
+        } catch (...) { // NOLINT(bugprone-empty-catch): closing the connection rolls back too
+        }
+    }
+}
+
+void Transaction::commit() {
+    connection_.run("COMMIT");
+    open_ = false;
+}
+
+} // namespace core::store

@@ -1,0 +1,50 @@
+#include "core/store/integrity.h"
+
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Statement.h>
+
+namespace core::store {
+
+namespace {
+
+constexpr std::size_t most_reported = 100;
+
+void collect(Connection& book, std::string_view sql, const std::string& prefix,
+             std::vector<std::string>& problems) {
+    const auto statement = book.prepared(sql);
+    while (problems.size() < most_reported && statement->executeStep()) {
+        const std::string text = statement->getColumn(0).getString();
+        if (text != "ok") {
+            problems.push_back(prefix + text);
+        }
+    }
+}
+
+} // namespace
+
+std::vector<std::string> integrity_problems(Connection& book, bool full) {
+    std::vector<std::string> problems;
+    collect(book, full ? "PRAGMA integrity_check" : "PRAGMA quick_check", "", problems);
+    if (!full) {
+        return problems;
+    }
+    collect(book,
+            "SELECT \"table\" || ' row ' || coalesce(rowid, '?') || ' names a missing ' || parent"
+            " FROM pragma_foreign_key_check",
+            "foreign key: ", problems);
+    collect(book,
+            "SELECT 'weighing ' || later.id || ' corrects one of another piece' FROM weighing AS"
+            " later JOIN weighing AS first ON first.id = later.amends_id"
+            " WHERE first.piece_id <> later.piece_id",
+            "", problems);
+    collect(book,
+            "SELECT 'pack ' || id || ' has less than nothing left' FROM pack WHERE left_mg < 0", "",
+            problems);
+    collect(book,
+            "SELECT 'action ' || id || ' has no step' FROM action WHERE NOT EXISTS"
+            " (SELECT 1 FROM step WHERE step.id = action.id)",
+            "log: ", problems);
+    return problems;
+}
+
+} // namespace core::store
