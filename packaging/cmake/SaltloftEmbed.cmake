@@ -1,30 +1,53 @@
-# saltloft_embed(LAYER FOLDER): compiles the text files of FOLDER into the layer's library as
-# raw strings, found by name through LAYER's embedded(). The program then needs no data path,
-# and a changed file rebuilds one small source.
-function(saltloft_embed layer folder)
-  saltloft_layer_target("${layer}" target)
-  string(REPLACE "/" "::" namespace "${layer}")
-  file(GLOB files CONFIGURE_DEPENDS "${CMAKE_SOURCE_DIR}/${folder}/*.json")
-  set(table "")
-  foreach(path IN LISTS files)
-    get_filename_component(name "${path}" NAME)
-    file(READ "${path}" text)
-    set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS "${path}")
-    string(APPEND table
-      "    if (file_name == \"${name}\") {\n        return R\"saltloft(${text})saltloft\";\n    }\n")
+# saltloft_embed(LAYER FUNCTION file...): puts the files' bytes into the layer's library.
+#
+# The layer declares in a header of its own, in its own namespace:
+#     std::span<const base::EmbeddedFile> FUNCTION();      // core/base/embedded.h
+# and gets the files back, in the order given, each with its name (without folders) and text.
+# The .cpp is made at build time from the files as they are then, so editing a file rebuilds it
+# and a program never depends on where it was installed. Text files only.
+#
+#     file(GLOB plans CONFIGURE_DEPENDS resources/plans/*.json)
+#     saltloft_embed(core/planning built_in_plan_files ${plans})
+
+set(SALTLOFT_EMBED_SCRIPT "${CMAKE_CURRENT_LIST_FILE}")
+
+if(CMAKE_SCRIPT_MODE_FILE STREQUAL CMAKE_CURRENT_LIST_FILE)
+  # Build time: cmake -DOUT= -DSPACE= -DFUNCTION= -DFILES=a|b -P SaltloftEmbed.cmake
+  string(REPLACE "|" ";" FILES "${FILES}")
+  set(text "// Made by packaging/cmake/SaltloftEmbed.cmake; edit the files, not this.\n")
+  string(APPEND text "#include \"core/base/embedded.h\"\n\n#include <array>\n#include <span>\n\n")
+  string(APPEND text "namespace ${SPACE} {\nstd::span<const core::base::EmbeddedFile> ${FUNCTION}();\n\n")
+  set(entries "")
+  set(number 0)
+  foreach(file IN LISTS FILES)
+    get_filename_component(name "${file}" NAME)
+    # Bytes as hexadecimal: a file's own quotes, brackets and semicolons then mean nothing to
+    # CMake or to the compiler.
+    file(READ "${file}" hex HEX)
+    string(REGEX REPLACE "([0-9a-f][0-9a-f])" "'\\\\x\\1'," bytes "${hex}")
+    string(REGEX REPLACE "(('..[0-9a-f][0-9a-f]',){16})" "\\1\n    " bytes "${bytes}")
+    string(APPEND text "static const char file_${number}[] = {\n    ${bytes}'\\0'};\n")
+    string(APPEND entries
+      "    core::base::EmbeddedFile{\"${name}\", {file_${number}, sizeof file_${number} - 1}},\n")
+    math(EXPR number "${number} + 1")
   endforeach()
-  string(REPLACE "/" "_" stem "${layer}")
-  set(source "${CMAKE_BINARY_DIR}/embedded/${stem}.cpp")
-  file(CONFIGURE OUTPUT "${source}" CONTENT
-"#include \"${layer}/embedded.h\"
+  string(APPEND text "\nstatic const std::array<core::base::EmbeddedFile, ${number}> files = {\n")
+  string(APPEND text "${entries}};\n\nstd::span<const core::base::EmbeddedFile> ${FUNCTION}() {\n")
+  string(APPEND text "    return files;\n}\n\n} // namespace ${SPACE}\n")
+  file(WRITE "${OUT}" "${text}")
+  return()
+endif()
 
-namespace ${namespace} {
-
-std::string_view embedded(std::string_view file_name) {
-@table@    return {};
-}
-
-} // namespace ${namespace}
-" @ONLY)
-  target_sources(${target} PRIVATE "${source}")
+function(saltloft_embed layer function)
+  saltloft_layer_target("${layer}" target)
+  string(REPLACE "/" "::" space "${layer}")
+  set(out "${CMAKE_BINARY_DIR}/embedded/${target}_${function}.cpp")
+  list(JOIN ARGN "|" files)
+  add_custom_command(OUTPUT "${out}"
+    COMMAND ${CMAKE_COMMAND} "-DOUT=${out}" "-DSPACE=${space}" "-DFUNCTION=${function}"
+            "-DFILES=${files}" -P "${SALTLOFT_EMBED_SCRIPT}"
+    DEPENDS ${ARGN} "${SALTLOFT_EMBED_SCRIPT}"
+    COMMENT "Embedding files of ${layer}" VERBATIM)
+  target_sources(${target} PRIVATE "${out}")
+  set_source_files_properties("${out}" PROPERTIES SKIP_AUTOMOC ON)
 endfunction()
