@@ -10,11 +10,12 @@ deb=${1:-$(find "$root/build/deb" -maxdepth 1 -name '*.deb' | head -1)}
 [ "$(id -u)" -eq 0 ] || { echo "making a bare system needs root" >&2; exit 1; }
 command -v debootstrap >/dev/null || { echo "debootstrap is missing: bash packaging/install.sh package" >&2; exit 1; }
 
-mirror=$( { sed -nE 's/^URIs: +([^ ]+).*/\1/p' /etc/apt/sources.list.d/*.sources;
-            sed -nE 's/^deb +(\[[^]]*\] +)?([^ ]+) .*/\2/p' /etc/apt/sources.list; } 2>/dev/null | head -1)
+mirror=$(cat /etc/apt/sources.list.d/*.sources /etc/apt/sources.list 2>/dev/null |
+  sed -nE -e 's/^URIs: +([^ ]+).*/\1/p' -e 's/^deb +(\[[^]]*\] +)?([^ ]+) .*/\2/p' | head -1 || true)
 [ -n "$mirror" ] || { echo "no mirror in this machine's apt sources" >&2; exit 1; }
 keyring=/usr/share/keyrings/debian-archive-keyring.gpg
 bare=$(mktemp -d /var/tmp/saltloft-bare.XXXXXX)
+chmod 755 "$bare"
 cleanup() { umount "$bare/proc" 2>/dev/null || true; rm -rf --one-file-system "$bare"; }
 trap cleanup EXIT
 inside() { env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root LC_ALL=C.UTF-8 \

@@ -3,7 +3,7 @@
 # the window on Qt's offscreen platform. Called by clean_install.sh.
 set -euo pipefail
 bare=$1
-inside() { env -i PATH=/usr/bin:/bin HOME=/root LC_ALL=C.UTF-8 TZ=Europe/Rome \
+inside() { env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root LC_ALL=C.UTF-8 TZ=Europe/Rome \
   QT_QPA_PLATFORM=offscreen XDG_RUNTIME_DIR=/tmp chroot "$bare" "$@"; }
 
 # The window must still be open after six seconds (exit 124 is timeout's own), and have said
