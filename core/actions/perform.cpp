@@ -1,6 +1,7 @@
 #include "core/actions/perform.h"
 
 #include "core/actions/applying.h"
+#include "core/store/climate.h"
 
 namespace core::actions {
 
@@ -77,6 +78,7 @@ base::Result<store::LoggedAction> undo(store::Store& store, const Context& conte
             store::refuse(ErrorCode::nothing_to_undo);
         }
         store::step_back(book, action->id, note_of(context));
+        store::take_back_climate_of(book, action->id);
         return *action;
     });
 }

@@ -155,7 +155,10 @@ ActionId log_action(Connection& book, const NewAction& action, const StepNote& n
         bind_value(*statement, 2, action.verb);
         bind_value(*statement, 3, action.subject);
         bind_value(*statement, 4, action.undoable);
-        statement->bind(5, action.changes.data(), static_cast<int>(action.changes.size()));
+        // A null pointer would bind NULL: an import's action has no changes of its own.
+        const void* bytes =
+            action.changes.empty() ? "" : static_cast<const void*>(action.changes.data());
+        statement->bind(5, bytes, static_cast<int>(action.changes.size()));
         statement->exec();
     }
     const auto rows = rows_of(book, action.changes);

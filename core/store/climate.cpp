@@ -1,5 +1,6 @@
 #include "core/store/climate.h"
 
+#include "core/store/action_log.h"
 #include "core/store/climate_rows.h"
 #include "core/store/fault.h"
 
@@ -17,17 +18,19 @@ struct ImportRow {
     std::string state;
     std::optional<std::int64_t> first_s;
     std::optional<std::int64_t> last_s;
+    std::string file_name;
 };
 
 ImportRow import_row(Connection& book, model::ClimateImportId id) {
-    const auto row =
-        book.prepared("SELECT sensor_id, state, first_s, last_s FROM climate_import WHERE id = ?1");
+    const auto row = book.prepared(
+        "SELECT sensor_id, state, first_s, last_s, file_name FROM climate_import WHERE id = ?1");
     row->bind(1, id.row());
     if (!row->executeStep()) {
         refuse(ErrorCode::no_such_entry, "climate import " + std::to_string(id.row()));
     }
     return {row->getColumn(0).getInt64(), row->getColumn(1).getString(),
-            optional_integer(row->getColumn(2)), optional_integer(row->getColumn(3))};
+            optional_integer(row->getColumn(2)), optional_integer(row->getColumn(3)),
+            row->getColumn(4).getString()};
 }
 
 /// A reading as its row, ready for sorting: appending in key order is several times faster than
@@ -207,13 +210,20 @@ std::int64_t append_climate(Connection& book, model::ClimateImportId import_id,
     return done.added;
 }
 
-void end_climate_import(Connection& book, model::ClimateImportId import_id, bool complete,
-                        std::int64_t rejected) {
-    const auto update = book.prepared("UPDATE climate_import SET rejected = ?2 WHERE id = ?1");
+void end_climate_import(Connection& book, model::ClimateImportId import_id, const ImportEnd& end) {
+    const auto log = import_row(book, import_id);
+    if (log.state != "running") {
+        refuse(ErrorCode::not_allowed, "the import has ended");
+    }
+    const auto action =
+        log_action(book, {"import_climate", log.file_name, true, {}}, {end.at, end.who, {}});
+    const auto update =
+        book.prepared("UPDATE climate_import SET rejected = ?2, action_id = ?3 WHERE id = ?1");
     update->bind(1, import_id.row());
-    update->bind(2, rejected);
+    update->bind(2, end.rejected);
+    update->bind(3, action.row());
     update->exec();
-    set_state(book, import_id, complete ? "complete" : "cancelled");
+    set_state(book, import_id, end.complete ? "complete" : "cancelled");
 }
 
 std::int64_t take_back_climate_import(Connection& book, model::ClimateImportId import_id) {
@@ -235,6 +245,25 @@ std::int64_t take_back_climate_import(Connection& book, model::ClimateImportId i
     }
     set_state(book, import_id, "undone");
     return removed;
+}
+
+bool take_back_climate_of(Connection& book, model::ActionId action) {
+    std::optional<model::ClimateImportId> import_id;
+    {
+        const auto row = book.prepared("SELECT id FROM climate_import WHERE action_id = ?1");
+        row->bind(1, action.row());
+        if (row->executeStep()) {
+            import_id = model::ClimateImportId::from_row(row->getColumn(0).getInt64());
+        }
+    }
+    if (!import_id) {
+        return false;
+    }
+    take_back_climate_import(book, *import_id);
+    const auto drop = book.prepared("UPDATE action SET state = 'dropped' WHERE id = ?1");
+    drop->bind(1, action.row());
+    drop->exec();
+    return true;
 }
 
 std::vector<model::ClimateImport> climate_imports(Connection& book,

@@ -25,14 +25,26 @@ model::ClimateImportId begin_climate_import(Connection& book, const model::Clima
 std::int64_t append_climate(Connection& book, model::ClimateImportId import_id,
                             std::span<const model::ClimateReading> readings);
 
-/// Ends a running import: `complete`, or cancelled when it was given up (its whole chunks stay).
-void end_climate_import(Connection& book, model::ClimateImportId import_id, bool complete,
-                        std::int64_t rejected);
+/// How a running import ends.
+struct ImportEnd {
+    bool complete = true; ///< false: given up; its whole chunks stay until it is taken back
+    std::int64_t rejected = 0;
+    units::Instant at;
+    std::optional<model::PersonId> who;
+};
+/// Ends a running import and logs it as one action ("import_climate", about the file), which one
+/// undo takes back.
+void end_climate_import(Connection& book, model::ClimateImportId import_id, const ImportEnd& end);
 
 /// Removes what the import added and makes the roll-ups it touched anew. Readings that other logs
 /// brought too stay with the log that brought them first. not_allowed when it was undone before.
 /// Returns the number of readings removed.
 std::int64_t take_back_climate_import(Connection& book, model::ClimateImportId import_id);
+
+/// Takes back the import that an action logged, if it logged one; then true. An undo calls this:
+/// the readings are not in the action's changeset, which would hold millions of rows, so the
+/// action cannot be redone (its file can be imported again).
+bool take_back_climate_of(Connection& book, model::ActionId action);
 
 /// Newest first; of one sensor, or of all.
 std::vector<model::ClimateImport> climate_imports(Connection& book,

@@ -17,9 +17,11 @@ CREATE TABLE climate_import (
     rejected INTEGER NOT NULL,
     first_s INTEGER,            -- of the readings added
     last_s INTEGER,
-    state TEXT NOT NULL         -- running, complete, cancelled, undone
+    state TEXT NOT NULL,        -- running, complete, cancelled, undone
+    action_id INTEGER REFERENCES action (id) -- its line in the log; NULL while it runs
 ) STRICT;
 CREATE INDEX climate_import_by_sensor ON climate_import (sensor_id, made_at_s);
+CREATE INDEX climate_import_by_action ON climate_import (action_id);
 
 -- No foreign keys: a check of each of a million rows would cost as much as the row. The rows are
 -- written by one function only, which checks the import once; `check` verifies them.
