@@ -75,7 +75,12 @@ Result<std::string> Book::free_batch_code() const {
 
 Rows<std::string> Book::free_piece_codes(int how_many) const {
     return store_->read([&](Connection& book) {
-        const auto used = store::codes_in_use(book);
+        // Never used before while there are any, so that a search finds one piece only.
+        static constexpr std::size_t short_codes = 1800;
+        auto used = store::piece_codes(book, false);
+        if (used.size() > short_codes) {
+            used = store::piece_codes(book, true);
+        }
         const std::set<std::string> taken(used.begin(), used.end());
         // Letters that cannot be taken for a digit on a greasy tag, then two digits.
         static constexpr std::string_view letters = "ACDEFHJKLMNPRTUVWXY";

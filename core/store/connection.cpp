@@ -137,4 +137,16 @@ void Transaction::commit() {
     open_ = false;
 }
 
+LazyWriting::LazyWriting(Connection& connection) : connection_(connection) {
+    connection_.run("PRAGMA synchronous=OFF");
+}
+
+LazyWriting::~LazyWriting() {
+    try {
+        connection_.run("PRAGMA synchronous=FULL");
+        connection_.integer("PRAGMA wal_checkpoint(TRUNCATE)");
+    } catch (...) { // NOLINT(bugprone-empty-catch): the next commit is forced to the disk anyway
+    }
+}
+
 } // namespace core::store

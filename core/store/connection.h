@@ -80,4 +80,17 @@ class Transaction {
     bool open_ = true;
 };
 
+/// While it lives, commits are not forced to the disk: for files that can be made again (the demo
+/// book, a salvage, tests). The file is forced to the disk when it ends.
+class LazyWriting {
+  public:
+    explicit LazyWriting(Connection& connection);
+    ~LazyWriting();
+    LazyWriting(const LazyWriting&) = delete;
+    LazyWriting& operator=(const LazyWriting&) = delete;
+
+  private:
+    Connection& connection_;
+};
+
 } // namespace core::store

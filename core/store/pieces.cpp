@@ -113,10 +113,11 @@ std::optional<Piece> open_piece_by_code(Connection& book, const std::string& cod
     return found.empty() ? std::nullopt : std::optional<Piece>(std::move(found.front()));
 }
 
-std::vector<std::string> codes_in_use(Connection& book) {
+std::vector<std::string> piece_codes(Connection& book, bool only_open) {
     const auto statement = book.prepared(
-        "SELECT code FROM piece WHERE state NOT IN ('split_up', 'merged_away', 'discarded',"
-        " 'finished')");
+        only_open ? "SELECT code FROM piece WHERE state NOT IN ('split_up', 'merged_away',"
+                    " 'discarded', 'finished')"
+                  : "SELECT DISTINCT code FROM piece");
     std::vector<std::string> codes;
     while (statement->executeStep()) {
         codes.push_back(statement->getColumn(0).getString());

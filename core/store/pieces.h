@@ -17,7 +17,7 @@ std::vector<model::Piece> pieces(Connection& book, const PieceFilter& filter); /
 std::vector<model::Piece> family(Connection& book, model::PieceId piece);
 /// A piece that is not split up, merged away or discarded and carries `code`.
 std::optional<model::Piece> open_piece_by_code(Connection& book, const std::string& code);
-std::vector<std::string> codes_in_use(Connection& book); ///< of open pieces
+std::vector<std::string> piece_codes(Connection& book, bool only_open);
 
 /// By time, also those amended and withdrawn.
 std::vector<model::Weighing> weighings(Connection& book, model::PieceId piece);
