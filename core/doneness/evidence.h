@@ -162,7 +162,7 @@ struct EvidenceSheet {
 };
 
 /// Pure. Findings (codes): target_reached_fast, target_reached_soft_centre, flat_fatty,
-///   flat_lean_ask_humidity, flat_soft_centre, short_of_target_drying_on, target_not_reachable,
+///   flat_lean_ask_humidity, flat_soft_centre, target_not_reachable,
 ///   heavier_than_start, weights_contradict (more solids than weight), start_weight_estimated,
 ///   salt_dose_of_excess_cure, measured_activity_off_estimate, weights_out_of_order,
 ///   share_out_of_range, estimate_is_no_measurement.

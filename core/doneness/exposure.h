@@ -30,7 +30,9 @@ struct OrganismExposure {
     units::Duration in_range = units::Duration::seconds(0);
     /// Growth rate relative to its best, averaged over in_range, where a cardinal model is known.
     std::optional<double> relative_rate;
-    /// Growth that rate would allow, log10 units, counted without lag.
+    /// Growth that rate would allow, log10 units, counted without lag. Only for up to 48 hours in
+    /// range: over longer times salt, drying and other microbes decide, and the figure would
+    /// mislead.
     std::optional<double> log10_possible;
     base::Source range_source;
     std::optional<base::Source> rate_source;
