@@ -36,7 +36,7 @@ std::vector<PieceSpec> filled(const PlanRequest& request, model::Findings& findi
             findings.push_back(
                 {.code = "thickness_assumed",
                  .place = piece.code,
-                 .values = {{"millimetres", request.plan.usual_thickness.in_millimetres()}}});
+                 .values = {{"thickness_mm", request.plan.usual_thickness.in_millimetres()}}});
         }
         pieces.push_back(with_usual(piece, request.plan));
     }
