@@ -39,7 +39,8 @@ TEST(Solver, HoldsTheSauceAndFindsTheSalt) {
     MixRequest request;
     request.recipe = solution->recipe;
     request.pieces = {{"A", Mass::kilograms(1)}};
-    EXPECT_NEAR(make_mix_sheet(request, facts()).dose.salt.best.in_percent(), 2.75, 1e-9);
+    // The second pass may give up a billionth of a wish to stay nearer to what is written.
+    EXPECT_NEAR(make_mix_sheet(request, facts()).dose.salt.best.in_percent(), 2.75, 1e-7);
 }
 
 TEST(Solver, SaltAndNitriteTogetherCountTheSaltInTheCureOnce) {
