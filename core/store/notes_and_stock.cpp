@@ -200,6 +200,15 @@ std::optional<std::string> preference(Connection& book, const std::string& key) 
                                     : std::nullopt;
 }
 
+std::vector<std::pair<std::string, std::string>> preferences(Connection& book) {
+    const auto statement = book.prepared("SELECT key, value FROM preference ORDER BY key");
+    std::vector<std::pair<std::string, std::string>> all;
+    while (statement->executeStep()) {
+        all.emplace_back(statement->getColumn(0).getString(), statement->getColumn(1).getString());
+    }
+    return all;
+}
+
 void set_preference(Connection& book, const std::string& key,
                     const std::optional<std::string>& value) {
     const auto statement =

@@ -6,6 +6,8 @@
 #include "core/store/entries.h"
 #include "core/store/filters.h"
 
+#include <string>
+#include <utility>
 #include <vector>
 
 /// Notes with photos, decisions, day-sheet ticks, packs and their moves. All throw (see fault.h).
@@ -29,6 +31,7 @@ std::vector<model::PackMove> pack_moves(Connection& book, std::optional<model::P
 
 /// Settings kept with the book.
 std::optional<std::string> preference(Connection& book, const std::string& key);
+std::vector<std::pair<std::string, std::string>> preferences(Connection& book); ///< by key
 void set_preference(Connection& book, const std::string& key,
                     const std::optional<std::string>& value);
 
