@@ -27,6 +27,7 @@ constexpr Row rows[] = {
     {"add_recipe", QT_TRANSLATE_NOOP("ActionWords", "new recipe %1")},
     {"add_recipe_version", QT_TRANSLATE_NOOP("ActionWords", "new version of recipe %1")},
     {"rename_recipe", QT_TRANSLATE_NOOP("ActionWords", "recipe renamed to %1")},
+    {"import_document", QT_TRANSLATE_NOOP("ActionWords", "import of %1")},
     {"archive_recipe", QT_TRANSLATE_NOOP("ActionWords", "recipe %1 put away")},
     {"add_ingredient", QT_TRANSLATE_NOOP("ActionWords", "new ingredient %1")},
     {"change_ingredient", QT_TRANSLATE_NOOP("ActionWords", "ingredient %1 changed")},
