@@ -2,6 +2,7 @@
 #include "core/services/book.h"
 #include "core/store/backup.h"
 #include "core/store/integrity.h"
+#include "core/store/restore.h"
 #include "core/store/store.h"
 
 namespace core::services {
@@ -57,6 +58,29 @@ Book::Rows<BookSummary> Book::backups() const {
             }
         }
         return list;
+    });
+}
+
+Result<RestorePreview> preview_restore(const std::string& book, const std::string& backup) {
+    return store::guarded([&] {
+        const auto plan = store::plan_restore(book, backup);
+        return RestorePreview{summary_of(plan.backup), summary_of(plan.current), plan.steps_lost};
+    });
+}
+
+Result<std::string> restore(const std::string& book, const std::string& backup,
+                            units::Instant now) {
+    return store::guarded([&] { return store::restore(book, backup, now); });
+}
+
+Result<SalvageReport> salvage(const std::string& damaged, const std::string& target,
+                              units::Instant now) {
+    return store::guarded([&] {
+        SalvageReport report;
+        for (const store::SalvagedTable& table : store::salvage(damaged, target, now)) {
+            report.tables.push_back({table.name, table.kept, table.lost});
+        }
+        return report;
     });
 }
 
