@@ -5,6 +5,10 @@
 namespace app::cli {
 
 // One line a verb, in alphabetical order.
+#define SALTLOFT_VERBS(VERB) VERB(register_mix)
+
+#define SALTLOFT_DECLARE(verb) void verb(CLI::App& root, ExitCode& exit_code);
+SALTLOFT_VERBS(SALTLOFT_DECLARE)
 
 ExitCode fail(ExitCode code, const std::string& sentence) {
     std::fprintf(stderr, "saltloft: %s\n", sentence.c_str());
@@ -12,11 +16,10 @@ ExitCode fail(ExitCode code, const std::string& sentence) {
 }
 
 void register_all(CLI::App& root, ExitCode& exit_code) {
-    const Register verbs[] = {nullptr};
+#define SALTLOFT_LIST(verb) verb,
+    const Register verbs[] = {SALTLOFT_VERBS(SALTLOFT_LIST)};
     for (const Register verb : verbs) {
-        if (verb != nullptr) {
-            verb(root, exit_code);
-        }
+        verb(root, exit_code);
     }
 }
 
