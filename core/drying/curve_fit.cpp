@@ -1,0 +1,342 @@
+#include "core/drying/curve_fit.h"
+
+#include "core/numeric/least_squares.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace core::drying {
+
+namespace {
+
+using numeric::Cholesky;
+using numeric::SquareMatrix;
+
+constexpr double set_aside_variance = 1e6; // g2: a weighing that says nothing
+constexpr double difference_step = 1e-3;   // in scores, for derivatives
+
+/// One fit in the making.
+class Fitter {
+  public:
+    Fitter(FitInput input, const FitOptions& options)
+        : options_(options), model_(fit_.input.prior.body, fit_.input.air) {
+        fit_.input = std::move(input);
+        count_ = fit_.input.points.size();
+        set_aside_.assign(count_, false);
+        fit_.grams_per_day.assign(count_, 0.0);
+        jacobian_.assign(count_ * parameter_count, 0.0);
+        const double step = fit_.input.scale_step_g;
+        rounding_ = step * step / 12;
+        noise_ = options_.usual_noise_g * options_.usual_noise_g + rounding_;
+    }
+
+    CurveFit run() {
+        renew_errors();
+        descend();
+        renew_errors();
+        descend();
+        for (std::size_t round = 0; round <= options_.most_off; ++round) {
+            linearise();
+            const auto off = count_ >= 4 && round < options_.most_off ? find_off() : std::nullopt;
+            if (off) {
+                set_aside_[off->index] = true;
+                fit_.off.push_back(*off);
+            }
+            if (count_ >= 3) {
+                settle_scales();
+            }
+            renew_errors();
+            descend();
+            if (!off) {
+                break;
+            }
+        }
+        finish();
+        return std::move(fit_);
+    }
+
+  private:
+    /// Model weights at the weighings for some scores.
+    void predict(std::span<const double> scores, std::span<double> grams) {
+        const double hung = fit_.input.prior.hung_grams(scores);
+        model_.run(fit_.input.prior.kinetics(scores), fit_.start_of(hung),
+                   fit_.input.points.back().day, 0.0, 0.0, curve_);
+        ++fit_.model_runs;
+        const double reference = fit_.reference_of(hung);
+        for (std::size_t i = 0; i < count_; ++i) {
+            grams[i] = reference * (1 - curve_.at(fit_.input.points[i].day));
+        }
+    }
+
+    /// The errors' covariance depends on how steep the curve is: renewed between descents.
+    void renew_errors() {
+        std::vector<double> grams(count_);
+        predict(fit_.mode, grams);
+        const double reference = fit_.reference_of(fit_.input.prior.hung_grams(fit_.mode));
+        for (std::size_t i = 0; i < count_; ++i) {
+            fit_.grams_per_day[i] = -reference * curve_.rate_at(fit_.input.points[i].day);
+        }
+        SquareMatrix errors = clock_errors(fit_.input.discrepancy.scale());
+        add_noise(errors, noise_);
+        // Noise on the diagonal makes it positive definite; the fallback is noise alone.
+        auto factor = Cholesky::of(errors);
+        if (!factor) {
+            SquareMatrix plain(count_);
+            add_noise(plain, noise_);
+            factor = Cholesky::of(plain);
+        }
+        fit_.errors = *factor;
+    }
+
+    SquareMatrix clock_errors(double scale) {
+        SquareMatrix m(count_);
+        Discrepancy clock = fit_.input.discrepancy;
+        clock.set_scale(scale);
+        for (std::size_t i = 0; i < count_; ++i) {
+            for (std::size_t j = 0; j <= i; ++j) {
+                m(i, j) = m(j, i) = fit_.grams_per_day[i] * fit_.grams_per_day[j] *
+                                    clock.covariance(fit_.input.points[i].day,
+                                                     fit_.input.points[j].day);
+            }
+        }
+        return m;
+    }
+
+    void add_noise(SquareMatrix& m, double noise) const {
+        for (std::size_t i = 0; i < count_; ++i) {
+            m(i, i) += set_aside_[i] ? set_aside_variance : noise;
+        }
+    }
+
+    /// Towards the mode, with the errors' covariance held.
+    void descend() {
+        numeric::LeastSquaresProblem problem;
+        problem.residual_count = count_ + parameter_count;
+        problem.start.assign(fit_.mode.begin(), fit_.mode.end());
+        problem.residuals = [this](std::span<const double> x, std::span<double> r) {
+            residuals(x, r);
+            return true;
+        };
+        problem.jacobian = [this](std::span<const double> x, std::span<double> out) {
+            return derivatives(x, out);
+        };
+        const numeric::LeastSquaresOptions loose{
+            .max_iterations = 12, .step_tolerance = 2e-3, .gradient_tolerance = 1e-6};
+        const auto found = numeric::fit_least_squares(problem, loose);
+        std::copy(found.parameters.begin(), found.parameters.end(), fit_.mode.begin());
+        for (double& score : fit_.mode) {
+            score = std::clamp(score, -8.0, 8.0);
+        }
+    }
+
+    void residuals(std::span<const double> x, std::span<double> r) {
+        const auto data = r.first(count_);
+        predict(x, data);
+        for (std::size_t i = 0; i < count_; ++i) {
+            data[i] = fit_.input.points[i].grams - data[i];
+        }
+        fit_.errors.forward(data);
+        std::copy(x.begin(), x.end(), r.begin() + static_cast<std::ptrdiff_t>(count_));
+    }
+
+    /// One-sided differences: the model is smooth to 1e-9, and half the runs.
+    bool derivatives(std::span<const double> x, std::span<double> out) {
+        const std::size_t rows = count_ + parameter_count;
+        std::vector<double> here(rows), there(rows), moved(x.begin(), x.end());
+        residuals(x, here);
+        for (std::size_t k = 0; k < parameter_count; ++k) {
+            moved[k] = x[k] + difference_step;
+            residuals(moved, there);
+            moved[k] = x[k];
+            for (std::size_t i = 0; i < rows; ++i) {
+                out[i * parameter_count + k] = (there[i] - here[i]) / difference_step;
+            }
+        }
+        return true;
+    }
+
+    /// The problem as straight lines around the mode: what the prior predicts for each weighing
+    /// and how the predictions hang together.
+    void linearise() {
+        std::vector<double> here(count_), there(count_);
+        predict(fit_.mode, here);
+        departure_.assign(count_, 0.0);
+        for (std::size_t i = 0; i < count_; ++i) {
+            departure_[i] = fit_.input.points[i].grams - here[i];
+        }
+        for (std::size_t k = 0; k < parameter_count; ++k) {
+            Scores moved = fit_.mode;
+            moved[k] += difference_step;
+            predict(moved, there);
+            for (std::size_t i = 0; i < count_; ++i) {
+                const double slope = (there[i] - here[i]) / difference_step;
+                jacobian_[i * parameter_count + k] = slope;
+                departure_[i] += slope * fit_.mode[k];
+            }
+        }
+    }
+
+    /// Covariance of the weighings before they are seen. Sets marginal_precision and
+    /// weighted_departure; returns the log evidence.
+    double weigh_evidence(double noise, double scale) {
+        SquareMatrix m = clock_errors(scale);
+        for (std::size_t i = 0; i < count_; ++i) {
+            for (std::size_t j = 0; j < count_; ++j) {
+                for (std::size_t k = 0; k < parameter_count; ++k) {
+                    m(i, j) += jacobian_[i * parameter_count + k] *
+                               jacobian_[j * parameter_count + k];
+                }
+            }
+        }
+        add_noise(m, noise);
+        const auto factor = Cholesky::of(m);
+        if (!factor) {
+            return -1e300;
+        }
+        fit_.weighted_departure = departure_;
+        factor->solve(fit_.weighted_departure);
+        double square = 0;
+        for (std::size_t i = 0; i < count_; ++i) {
+            square += departure_[i] * fit_.weighted_departure[i];
+        }
+        fit_.marginal_precision = factor->inverse();
+        return -0.5 * (square + factor->log_determinant());
+    }
+
+    struct Scales {
+        double noise;
+        double discrepancy;
+    };
+
+    /// Posterior mean of the logs of the scatter and of the discrepancy, over a small table.
+    Scales likely_scales() {
+        constexpr std::array<double, 5> noise{0.5, 1, 2, 4, 8};
+        constexpr std::array<double, 4> clock{0.5, 1, 2, 4};
+        std::array<double, noise.size() * clock.size()> logs{};
+        double best = -1e300;
+        for (std::size_t a = 0; a < noise.size(); ++a) {
+            for (std::size_t b = 0; b < clock.size(); ++b) {
+                const double g = options_.usual_noise_g * noise[a];
+                const double u = std::log(noise[a]) / options_.noise_spread;
+                const double v = std::log(clock[b]) / options_.discrepancy_spread;
+                double& log = logs[a * clock.size() + b];
+                log = weigh_evidence(g * g + rounding_, clock[b]) - 0.5 * (u * u + v * v);
+                best = std::max(best, log);
+            }
+        }
+        double sum = 0, mean_noise = 0, mean_clock = 0;
+        for (std::size_t a = 0; a < noise.size(); ++a) {
+            for (std::size_t b = 0; b < clock.size(); ++b) {
+                const double w = std::exp(logs[a * clock.size() + b] - best);
+                sum += w;
+                mean_noise += w * std::log(noise[a]);
+                mean_clock += w * std::log(clock[b]);
+            }
+        }
+        const double g = options_.usual_noise_g * std::exp(mean_noise / sum);
+        return {g * g + rounding_, std::exp(mean_clock / sum)};
+    }
+
+    void settle_scales() {
+        const Scales s = likely_scales();
+        noise_ = s.noise;
+        fit_.input.discrepancy.set_scale(s.discrepancy);
+    }
+
+    [[nodiscard]] double score_of(std::size_t i) const {
+        return fit_.weighted_departure[i] / std::sqrt(fit_.marginal_precision(i, i));
+    }
+
+    /// The weighing that the others speak against most, if they speak clearly. Its own error must
+    /// not widen the scatter it is judged by, so the scales are settled without it.
+    std::optional<OffPoint> find_off() {
+        Scales s = likely_scales();
+        weigh_evidence(s.noise, s.discrepancy);
+        std::size_t worst = count_;
+        double worst_score = 0;
+        for (std::size_t i = 0; i < count_; ++i) {
+            if (!set_aside_[i] && std::abs(score_of(i)) > worst_score) {
+                worst = i;
+                worst_score = std::abs(score_of(i));
+            }
+        }
+        if (worst == count_) {
+            return std::nullopt;
+        }
+        set_aside_[worst] = true;
+        s = likely_scales();
+        set_aside_[worst] = false;
+        weigh_evidence(s.noise, s.discrepancy);
+        const double own = fit_.marginal_precision(worst, worst);
+        const double gap = fit_.weighted_departure[worst] / own;
+        const double least = std::max(options_.off_grams,
+                                      options_.off_share * fit_.input.prior.mean[hung_weight]);
+        if (std::abs(score_of(worst)) < options_.off_deviations || std::abs(gap) < least) {
+            return std::nullopt;
+        }
+        return OffPoint{worst, fit_.input.points[worst].grams - gap, 1 / std::sqrt(own)};
+    }
+
+    void finish() {
+        linearise();
+        fit_.log_evidence = weigh_evidence(noise_, fit_.input.discrepancy.scale());
+        fit_.noise_g = std::sqrt(noise_);
+        const std::size_t rows = count_ + parameter_count;
+        std::vector<double> slopes(rows * parameter_count);
+        derivatives(fit_.mode, slopes);
+        fit_.precision = SquareMatrix(parameter_count);
+        for (std::size_t a = 0; a < parameter_count; ++a) {
+            for (std::size_t b = 0; b < parameter_count; ++b) {
+                for (std::size_t i = 0; i < rows; ++i) {
+                    fit_.precision(a, b) +=
+                        slopes[i * parameter_count + a] * slopes[i * parameter_count + b];
+                }
+            }
+        }
+    }
+
+    CurveFit fit_;
+    FitOptions options_;
+    PhysicalModel model_;
+    std::size_t count_ = 0;
+    double rounding_ = 0;
+    double noise_ = 0; ///< variance of a weighing, g2
+    std::vector<bool> set_aside_;
+    std::vector<double> jacobian_;
+    std::vector<double> departure_;
+    LossCurve curve_;
+};
+
+} // namespace
+
+StartState CurveFit::start_of(double hung_grams) const {
+    if (!input.green_grams) {
+        return {};
+    }
+    const double lost = std::clamp(1 - hung_grams / *input.green_grams, 0.0, 0.7);
+    return input.start == StartKind::dried ? StartState{0, lost} : StartState{lost, 0};
+}
+
+double CurveFit::reference_of(double hung_grams) const {
+    return input.green_grams ? *input.green_grams : hung_grams;
+}
+
+CurveFit fit_curve(FitInput input, const FitOptions& options) {
+    return Fitter(std::move(input), options).run();
+}
+
+StepEstimate estimate_step(const CurveFit& fit, std::size_t first, bool only_that_one) {
+    const std::size_t end = only_that_one ? first + 1 : fit.weighted_departure.size();
+    double against = 0;
+    double own = 0;
+    for (std::size_t i = first; i < end; ++i) {
+        against += fit.weighted_departure[i];
+        for (std::size_t j = first; j < end; ++j) {
+            own += fit.marginal_precision(i, j);
+        }
+    }
+    return {against / own, 1 / std::sqrt(own)};
+}
+
+} // namespace core::drying
