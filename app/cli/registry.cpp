@@ -5,7 +5,9 @@
 namespace app::cli {
 
 // One line a verb, in alphabetical order.
-#define SALTLOFT_VERBS(VERB) VERB(register_mix)
+#define SALTLOFT_VERBS(VERB)                                                                       \
+    VERB(register_forecast)                                                                        \
+    VERB(register_mix)
 
 #define SALTLOFT_DECLARE(verb) void verb(CLI::App& root, ExitCode& exit_code);
 SALTLOFT_VERBS(SALTLOFT_DECLARE)

@@ -179,7 +179,7 @@ AirPath make_air_path(std::span<const AirReading> log, units::Instant start, uni
         outlook = outlook_of(days, path.now_day);
         path.log_end_day = static_cast<double>(days.size());
     }
-    const double longest = std::max(1.0, path.now_day / 60);
+    const double longest = std::max(std::clamp(path.now_day / 40, 0.25, 1.0), path.now_day / 60);
     double t = 0;
     double step = 0.2;
     while (t < end_day) {
@@ -192,10 +192,9 @@ AirPath make_air_path(std::span<const AirReading> log, units::Instant start, uni
         path.steps.push_back(step_of(step, air));
         t += step;
     }
-    path.ahead_humidity = (ahead != nullptr ? ahead->humidity_percent
-                                            : outlook.mean.humidity_percent) / 100;
-    path.ahead_temperature_c =
-        ahead != nullptr ? ahead->temperature_c : outlook.mean.temperature_c;
+    path.ahead_humidity =
+        (ahead != nullptr ? ahead->humidity_percent : outlook.mean.humidity_percent) / 100;
+    path.ahead_temperature_c = ahead != nullptr ? ahead->temperature_c : outlook.mean.temperature_c;
     path.ahead_humidity_sd = (ahead != nullptr ? 0.0 : outlook.sd_percent) / 100;
     return path;
 }

@@ -19,18 +19,18 @@ struct AirReading {
 /// The air over one time step of the drying model.
 struct AirStep {
     double days;
-    double saturated_vapour; ///< kg of vapour in a m3 of saturated air at the air's temperature
-    double humidity;         ///< share, 0 to 1
+    double saturated_vapour;   ///< kg of vapour in a m3 of saturated air at the air's temperature
+    double humidity;           ///< share, 0 to 1
     double diffusivity_factor; ///< Arrhenius, 1 at 13 C
 };
 
 /// The air a piece has hung in and is expected to hang in, cut into the model's time steps.
 struct AirPath {
-    std::vector<AirStep> steps; ///< the first begins at the first weighing
-    double now_day = 0;         ///< end of the part for which there are weighings
-    double log_end_day = 0;     ///< end of the climate log; 0 without one
-    bool known = false;         ///< made from a climate log
-    double ahead_humidity = 0;  ///< share expected beyond the log, for the levelling-off loss
+    std::vector<AirStep> steps;   ///< the first begins at the first weighing
+    double now_day = 0;           ///< end of the part for which there are weighings
+    double log_end_day = 0;       ///< end of the climate log; 0 without one
+    bool known = false;           ///< made from a climate log
+    double ahead_humidity = 0;    ///< share expected beyond the log, for the levelling-off loss
     double ahead_humidity_sd = 0; ///< how far the mean humidity ahead may lie from that
     double ahead_temperature_c = 0;
 };
@@ -57,7 +57,6 @@ struct AirAhead {
 /// the last day's value at the pace at which the log's own swings die away. Readings whose
 /// temperature or humidity is not finite are left out.
 AirPath make_air_path(std::span<const AirReading> log, units::Instant start, units::Instant now,
-                      double end_day, const AirAhead* ahead = nullptr,
-                      const UsualAir& usual = {});
+                      double end_day, const AirAhead* ahead = nullptr, const UsualAir& usual = {});
 
 } // namespace core::drying

@@ -95,9 +95,9 @@ class Fitter {
         clock.set_scale(scale);
         for (std::size_t i = 0; i < count_; ++i) {
             for (std::size_t j = 0; j <= i; ++j) {
-                m(i, j) = m(j, i) = fit_.grams_per_day[i] * fit_.grams_per_day[j] *
-                                    clock.covariance(fit_.input.points[i].day,
-                                                     fit_.input.points[j].day);
+                m(i, j) = m(j, i) =
+                    fit_.grams_per_day[i] * fit_.grams_per_day[j] *
+                    clock.covariance(fit_.input.points[i].day, fit_.input.points[j].day);
             }
         }
         return m;
@@ -184,8 +184,8 @@ class Fitter {
         for (std::size_t i = 0; i < count_; ++i) {
             for (std::size_t j = 0; j < count_; ++j) {
                 for (std::size_t k = 0; k < parameter_count; ++k) {
-                    m(i, j) += jacobian_[i * parameter_count + k] *
-                               jacobian_[j * parameter_count + k];
+                    m(i, j) +=
+                        jacobian_[i * parameter_count + k] * jacobian_[j * parameter_count + k];
                 }
             }
         }
@@ -270,8 +270,8 @@ class Fitter {
         weigh_evidence(s.noise, s.discrepancy);
         const double own = fit_.marginal_precision(worst, worst);
         const double gap = fit_.weighted_departure[worst] / own;
-        const double least = std::max(options_.off_grams,
-                                      options_.off_share * fit_.input.prior.mean[hung_weight]);
+        const double least =
+            std::max(options_.off_grams, options_.off_share * fit_.input.prior.mean[hung_weight]);
         if (std::abs(score_of(worst)) < options_.off_deviations || std::abs(gap) < least) {
             return std::nullopt;
         }

@@ -46,9 +46,9 @@ struct OffPoint {
 /// errors; a weighing found off the curve is set aside, not averaged in.
 struct CurveFit {
     FitInput input;
-    Scores mode{};                   ///< scores of highest posterior density
-    numeric::SquareMatrix precision; ///< of the scores at the mode (Gauss-Newton)
-    numeric::Cholesky errors;        ///< factor of the covariance of the weighings' errors, g2
+    Scores mode{};                     ///< scores of highest posterior density
+    numeric::SquareMatrix precision;   ///< of the scores at the mode (Gauss-Newton)
+    numeric::Cholesky errors;          ///< factor of the covariance of the weighings' errors, g2
     std::vector<double> grams_per_day; ///< slope of the weight curve at each weighing (negative)
     double noise_g = 0;                ///< estimated scatter of a weighing
     std::vector<OffPoint> off;
@@ -71,8 +71,8 @@ struct FitOptions {
     double discrepancy_spread = 0.5; ///< of its logarithm
     /// A weighing is off when it lies this many standard deviations from what the others say...
     double off_deviations = 4.5;
-    double off_share = 0.006;     ///< ...and this share of the hung weight...
-    double off_grams = 10;        ///< ...and this much.
+    double off_share = 0.006; ///< ...and this share of the hung weight...
+    double off_grams = 10;    ///< ...and this much.
     std::size_t most_off = 3;
 };
 

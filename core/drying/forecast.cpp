@@ -19,15 +19,19 @@ base::Interval<MassShare> interval(const Percentiles& p) {
     return {MassShare::fraction(p.p10), MassShare::fraction(p.p50), MassShare::fraction(p.p90)};
 }
 
-bool enough(const PreparedPiece& piece) { return piece.input.air.now_day > 0; }
+bool enough(const PreparedPiece& piece) {
+    return piece.input.air.now_day > 0;
+}
 
-/// Nothing lost over four days or more, beyond what the scatter of a weighing could hide.
-bool not_drying(const CurveFit& fit, const Percentiles& loss) {
-    const double reference = fit.reference_of(fit.input.prior.hung_grams(fit.mode));
-    const double start = fit.start_of(fit.input.prior.hung_grams(fit.mode)).cure_loss;
-    const double hidden = std::max(0.004, 2 * fit.noise_g / reference);
-    return fit.input.points.size() >= 3 && fit.input.air.now_day >= 4 &&
-           loss.p50 - start < hidden;
+/// Nothing lost over four days or more, beyond what the scatter of weighings could hide.
+bool not_drying(const CurveFit& fit) {
+    const auto& points = fit.input.points;
+    if (points.size() < 3 || fit.input.air.now_day < 4) {
+        return false;
+    }
+    const double last = 0.5 * (points[points.size() - 1].grams + points[points.size() - 2].grams);
+    const double hidden = std::max(0.004 * points.front().grams, 2 * fit.noise_g);
+    return points.front().grams - last < hidden;
 }
 
 ForecastState state_of(const CurveFit& fit, const ReadyDays& ready, const Percentiles& loss,
@@ -35,7 +39,7 @@ ForecastState state_of(const CurveFit& fit, const ReadyDays& ready, const Percen
     if (loss.p50 >= target || (ready.p50 && *ready.p50 <= fit.input.air.now_day)) {
         return ForecastState::ready;
     }
-    if (not_drying(fit, loss)) {
+    if (not_drying(fit)) {
         return ForecastState::not_drying;
     }
     return ready.p50 ? ForecastState::drying : ForecastState::not_reachable;

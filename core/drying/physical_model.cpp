@@ -51,7 +51,9 @@ const Grid& grid() {
     return g;
 }
 
-double held_in_range(double humidity) { return std::clamp(humidity, 0.15, 0.955); }
+double held_in_range(double humidity) {
+    return std::clamp(humidity, 0.15, 0.955);
+}
 
 /// The body as hung: shares of the hung weight.
 struct Hung {
@@ -71,8 +73,7 @@ class March {
   public:
     March(const Kinetics& k, const Body& body, const Hung& hung)
         : g_(static_cast<std::size_t>(body.geometry)), k_(&k), water_(hung.water),
-          diffusion_(std::exp(k.log_diffusivity) / (body.depth_m * body.depth_m) *
-                     seconds_per_day),
+          diffusion_(std::exp(k.log_diffusivity) / (body.depth_m * body.depth_m) * seconds_per_day),
           film_(std::exp(k.log_film) / (density * hung.water * body.depth_m) * seconds_per_day),
           log_shift_((std::log(hung.water / hung.lean_dry) - k.log_isotherm) / isotherm_power),
           shrinkage_(std::clamp(k.shrinkage, -0.5, 1.3)) {
@@ -85,7 +86,9 @@ class March {
         const Grid& grid_ = grid();
         // Moisture is followed in the solids; a shrunken body has shorter ways and less face.
         const double left = std::max(0.3, 1 - shrinkage_ * loss_);
-        const double ways = g_ == 0 ? 1 / (left * left) : g_ == 1 ? 1 / left : 1 / std::cbrt(left * left);
+        const double ways = g_ == 0   ? 1 / (left * left)
+                            : g_ == 1 ? 1 / left
+                                      : 1 / std::cbrt(left * left);
         const double face = g_ == 0 ? 1.0 : g_ == 1 ? std::sqrt(left) : std::cbrt(left * left);
         const double d0 = diffusion_ * air.diffusivity_factor * ways;
         for (std::size_t i = 0; i < cells; ++i) {
@@ -95,10 +98,9 @@ class March {
             d0 * std::exp(-k_->slackening * (1 - 0.5 * (u_[cells - 1] + std::exp(log_face_))));
         double before = 0;
         for (std::size_t i = 0; i < cells; ++i) {
-            const double after =
-                i + 1 < cells
-                    ? grid_.area[g_][i + 1] * 0.5 * (d_[i] + d_[i + 1]) * grid_.link[i + 1]
-                    : grid_.area[g_][cells] * d_face * grid_.face_link;
+            const double after = i + 1 < cells ? grid_.area[g_][i + 1] * 0.5 * (d_[i] + d_[i + 1]) *
+                                                     grid_.link[i + 1]
+                                               : grid_.area[g_][cells] * d_face * grid_.face_link;
             const double v = grid_.volume[g_][i] / days;
             double diagonal = v + before + after;
             double right = v * u_[i];
@@ -154,8 +156,8 @@ class March {
 
 } // namespace
 
-void PhysicalModel::run(const Kinetics& k, const StartState& start, double until_day,
-                        double target, double ahead_offset, LossCurve& out) const {
+void PhysicalModel::run(const Kinetics& k, const StartState& start, double until_day, double target,
+                        double ahead_offset, LossCurve& out) const {
     out.clear();
     const double left = 1 - start.cure_loss;
     March march(k, *body_, hung_state(k, *body_, start.cure_loss));

@@ -30,12 +30,12 @@ struct Kinetics {
 
 /// How the reference weight became the first weighing.
 struct StartState {
-    double cure_loss = 0;   ///< share lost evenly before hanging (salting, resting)
-    double dried_loss = 0;  ///< share lost by drying before the first weighing
+    double cure_loss = 0;  ///< share lost evenly before hanging (salting, resting)
+    double dried_loss = 0; ///< share lost by drying before the first weighing
 };
 
 /// Implicit finite volumes on ten cells, thin at the face; lagged diffusivity, the face's own
-/// moisture solved exactly in each step. Within 0.002 of a fine grid's loss (see
+/// moisture solved exactly in each step. Within 0.005 of a fine grid's loss, mostly 0.002 (see
 /// tests/core/drying/physical_model_test.cpp).
 class PhysicalModel {
   public:

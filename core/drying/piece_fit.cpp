@@ -80,8 +80,8 @@ std::optional<PreparedPiece> prepare(const ForecastRequest& request) {
     const double horizon = std::clamp(8 * now, 900.0, 4000.0);
     AirPath air = make_air_path(request.air, p.start, used.back().at, std::max(horizon, now + 400),
                                 request.air_ahead ? &*request.air_ahead : nullptr);
-    Prior prior = make_prior(request.traits, first, air.known,
-                             request.learnt ? &*request.learnt : nullptr);
+    Prior prior =
+        make_prior(request.traits, first, air.known, request.learnt ? &*request.learnt : nullptr);
     const bool known = air.known;
     p.input = FitInput{.prior = prior,
                        .air = std::move(air),

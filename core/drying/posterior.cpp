@@ -40,7 +40,9 @@ Percentiles percentiles(std::vector<Weighted>& values) {
     for (const Weighted& w : values) {
         total += w.weight;
     }
-    const auto at = [&](double p) { return numeric::weighted_quantile(values, p, total * (1 - 1e-12)); };
+    const auto at = [&](double p) {
+        return numeric::weighted_quantile(values, p, total * (1 - 1e-12));
+    };
     return {at(0.1), at(0.5), at(0.9)};
 }
 
@@ -126,8 +128,7 @@ void Posterior::settle_weights(const std::vector<double>& logs) {
     for (const Sample& s : samples_) {
         for (std::size_t a = 0; a < parameter_count; ++a) {
             for (std::size_t b = 0; b < parameter_count; ++b) {
-                covariance_(a, b) +=
-                    s.weight * (s.scores[a] - mean_[a]) * (s.scores[b] - mean_[b]);
+                covariance_(a, b) += s.weight * (s.scores[a] - mean_[a]) * (s.scores[b] - mean_[b]);
             }
         }
     }
@@ -175,9 +176,9 @@ void Posterior::settle_ready(double target) {
         for (const double z : normal_steps) {
             // What is still to come cannot be negative: its error is relative.
             const double left = middle - now;
-            const double day = left > 0
-                                   ? now + left * std::exp(std::min(sd / std::max(left, 1e-3), 1.0) * z)
-                                   : middle + sd * z;
+            const double day =
+                left > 0 ? now + left * std::exp(std::min(sd / std::max(left, 1e-3), 1.0) * z)
+                         : middle + sd * z;
             days.push_back({day, share});
         }
     }

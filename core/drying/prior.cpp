@@ -59,8 +59,8 @@ Prior make_prior(const PieceTraits& traits, double first_grams, bool air_known,
     p.body.fat = traits.fat ? std::clamp(traits.fat->as_fraction(), 0.0, 0.95) : usual_fat;
     const double fat = p.body.fat;
     p.mean[log_diffusivity] = std::log(wet_diffusivity) + diffusivity_per_fat * fat;
-    p.sd[log_diffusivity] = thick_known ? diffusivity_sd
-                                        : std::hypot(diffusivity_sd, unknown_depth_sd);
+    p.sd[log_diffusivity] =
+        thick_known ? diffusivity_sd : std::hypot(diffusivity_sd, unknown_depth_sd);
     p.mean[slackening] = 1.5;
     p.sd[slackening] = 1.3;
     p.mean[log_film] = std::log(film);

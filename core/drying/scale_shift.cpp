@@ -112,8 +112,8 @@ std::vector<ScaleShift> find_scale_shifts(std::span<const PreparedPiece> pieces,
         }
         for (const bool only : {false, true}) {
             const auto shift = judge(round, fits, only);
-            if (shift && (!best || std::abs(shift->grams) / shift->sd >
-                                       std::abs(best->grams) / best->sd)) {
+            if (shift &&
+                (!best || std::abs(shift->grams) / shift->sd > std::abs(best->grams) / best->sd)) {
                 best = shift;
             }
         }

@@ -10,12 +10,12 @@ namespace core::drying {
 /// A step of the weights, the same in grams for the pieces weighed that day: the scale's zero or
 /// a hook, not the meat.
 struct ScaleShift {
-    units::Instant day;      ///< the earliest weighing it shows in
-    double grams;            ///< shown minus true, from then on
+    units::Instant day; ///< the earliest weighing it shows in
+    double grams;       ///< shown minus true, from then on
     double sd;
-    bool only_that_day;      ///< the weighings after it are as before
-    std::vector<std::size_t> pieces;     ///< indices of the pieces it shows in
-    std::vector<std::size_t> weighings;  ///< for each of them, the index of its weighing
+    bool only_that_day;                 ///< the weighings after it are as before
+    std::vector<std::size_t> pieces;    ///< indices of the pieces it shows in
+    std::vector<std::size_t> weighings; ///< for each of them, the index of its weighing
 };
 
 /// Looks at every round of weighings (within 12 h of each other) that at least three pieces took

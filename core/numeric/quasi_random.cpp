@@ -33,7 +33,9 @@ QuasiRandom::QuasiRandom(std::size_t count, std::size_t normals, double chi_degr
     }
 }
 
-double normal_quantile(double probability) { return gsl_cdf_ugaussian_Pinv(probability); }
+double normal_quantile(double probability) {
+    return gsl_cdf_ugaussian_Pinv(probability);
+}
 
 double weighted_quantile(std::span<const Weighted> sorted, double probability, double total) {
     const double wanted = probability * total;

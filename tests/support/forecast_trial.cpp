@@ -43,15 +43,16 @@ double straight_line(const core::drying::ForecastRequest& r) {
 
 } // namespace
 
-Instant hung_at() { return Instant::from_unix_seconds(1'767'600'000); }
+Instant hung_at() {
+    return Instant::from_unix_seconds(1'767'600'000);
+}
 
 std::optional<double> day_of(const std::optional<Instant>& at) {
     return at ? std::optional((*at - hung_at()).in_days()) : std::nullopt;
 }
 
-std::optional<core::drying::ForecastRequest> request_for(const VirtualPiece& piece,
-                                                         const TrialOptions& options,
-                                                         std::size_t* mistaken) {
+std::optional<core::drying::ForecastRequest>
+request_for(const VirtualPiece& piece, const TrialOptions& options, std::size_t* mistaken) {
     const VirtualPieceSpec& spec = piece.spec;
     core::drying::ForecastRequest r;
     r.traits.form = form_of(spec.form);
@@ -75,8 +76,8 @@ std::optional<core::drying::ForecastRequest> request_for(const VirtualPiece& pie
     if (options.mistake_g != 0 && r.weighings.size() > 2) {
         const auto bits = static_cast<std::size_t>(spec.hang_weight_g * 1000);
         const std::size_t i = 1 + bits % (r.weighings.size() - 2);
-        r.weighings[i].net += core::units::Mass::grams(bits % 2 ? options.mistake_g
-                                                                : -options.mistake_g);
+        r.weighings[i].net +=
+            core::units::Mass::grams(bits % 2 ? options.mistake_g : -options.mistake_g);
         if (mistaken != nullptr) {
             *mistaken = i;
         }
@@ -84,10 +85,9 @@ std::optional<core::drying::ForecastRequest> request_for(const VirtualPiece& pie
     if (options.with_log) {
         for (int d = 0; d <= static_cast<int>(last); ++d) {
             const auto i = static_cast<std::size_t>(d);
-            r.air.push_back(
-                {hung_at() + Duration::days(d + 0.5),
-                 core::units::Temperature::celsius(spec.weather.temp_c[i]),
-                 core::units::RelativeHumidity::percent(spec.weather.rh_percent[i])});
+            r.air.push_back({hung_at() + Duration::days(d + 0.5),
+                             core::units::Temperature::celsius(spec.weather.temp_c[i]),
+                             core::units::RelativeHumidity::percent(spec.weather.rh_percent[i])});
         }
     }
     return r;
@@ -126,9 +126,8 @@ TrialResult run_trial(const std::vector<VirtualPiece>& pieces, const TrialOption
             widths.push_back((*p90 - *p10) / truth);
         }
         lines.push_back(std::abs(straight_line(*request) - truth) / truth);
-        out.off_curve += std::any_of(f.findings.begin(), f.findings.end(), [](const auto& x) {
-            return x.code == "weighing_off_curve";
-        });
+        out.off_curve += std::any_of(f.findings.begin(), f.findings.end(),
+                                     [](const auto& x) { return x.code == "weighing_off_curve"; });
     }
     const double n = std::max(1, out.pieces);
     out.median_error = 100 * percentile(errors, 0.5);
@@ -143,16 +142,18 @@ TrialResult run_trial(const std::vector<VirtualPiece>& pieces, const TrialOption
 }
 
 std::string trial_heading() {
-    return "pieces             log   at   n | median   P90  in 80% (early/late)  bias width | line  "
+    return "pieces             log   at   n | median   P90  in 80% (early/late)  bias width | line "
+           " "
            "no date off";
 }
 
 std::string trial_line(const std::string& name, const TrialOptions& o, const TrialResult& r) {
-    return fmt::format("{:<18} {:<4} {:>3.0f}% {:>3} | {:>5.1f} {:>5.1f}  {:>5.0f}%  ({:>3.0f}/{:>3.0f})"
-                       "  {:>+5.1f} {:>5.1f} | {:>5.1f} {:>5} {:>4}",
-                       name, o.with_log ? "yes" : "no", 100 * o.fraction, r.pieces, r.median_error,
-                       r.p90_error, r.coverage, r.too_early, r.too_late, r.bias, r.width,
-                       r.line_error, r.without_date, r.off_curve);
+    return fmt::format(
+        "{:<18} {:<4} {:>3.0f}% {:>3} | {:>5.1f} {:>5.1f}  {:>5.0f}%  ({:>3.0f}/{:>3.0f})"
+        "  {:>+5.1f} {:>5.1f} | {:>5.1f} {:>5} {:>4}",
+        name, o.with_log ? "yes" : "no", 100 * o.fraction, r.pieces, r.median_error, r.p90_error,
+        r.coverage, r.too_early, r.too_late, r.bias, r.width, r.line_error, r.without_date,
+        r.off_curve);
 }
 
 } // namespace test_support
