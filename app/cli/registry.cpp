@@ -5,9 +5,14 @@
 namespace app::cli {
 
 // One line a verb, in alphabetical order.
-#define SALTLOFT_VERBS(VERB)                                                                       \
-    VERB(register_forecast)                                                                        \
-    VERB(register_mix)
+// clang-format off
+#define SALTLOFT_VERBS(VERB) \
+    VERB(register_air) \
+    VERB(register_cure_time) \
+    VERB(register_forecast) \
+    VERB(register_mix) \
+    VERB(register_water_activity)
+// clang-format on
 
 #define SALTLOFT_DECLARE(verb) void verb(CLI::App& root, ExitCode& exit_code);
 SALTLOFT_VERBS(SALTLOFT_DECLARE)
