@@ -1,6 +1,5 @@
 #include "app/cli/arguments.h"
 #include "app/cli/finding_text.h"
-#include "app/cli/science_commands.h"
 #include "core/air/moist_air.h"
 #include "core/units/parse.h"
 

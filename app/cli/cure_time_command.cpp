@@ -1,6 +1,5 @@
 #include "app/cli/arguments.h"
 #include "app/cli/cure_time_output.h"
-#include "app/cli/science_commands.h"
 #include "core/units/parse.h"
 
 #include <fmt/format.h>

@@ -1,6 +1,5 @@
 #include "app/cli/arguments.h"
 #include "app/cli/finding_text.h"
-#include "app/cli/science_commands.h"
 #include "core/doneness/salt_solution.h"
 #include "core/doneness/water_activity.h"
 #include "core/facts/hurdles.h"
