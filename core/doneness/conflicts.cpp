@@ -180,7 +180,7 @@ Findings impossible_input(const EvidenceRequest& request) {
     Findings findings;
     const auto check = [&findings](bool fine, const char* place) {
         if (!fine) {
-            findings.push_back({"share_out_of_range", Severity::stop, place, {}, {}, {}});
+            findings.push_back({"evidence_out_of_range", Severity::stop, place, {}, {}, {}});
         }
     };
     const auto within = [](const std::optional<MassShare>& share, double low, double high) {

@@ -9,7 +9,7 @@ namespace core::doneness {
 /// weeks; below 0.1 % a day a piece is flat.
 model::Findings conflicts_in(const EvidenceRequest& request, const EvidenceSheet& sheet);
 
-/// Stop findings of input that cannot be (share_out_of_range); empty when all is well.
+/// Stop findings of input that cannot be (evidence_out_of_range); empty when all is well.
 model::Findings impossible_input(const EvidenceRequest& request);
 
 } // namespace core::doneness

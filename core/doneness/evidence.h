@@ -165,7 +165,7 @@ struct EvidenceSheet {
 ///   flat_lean_ask_humidity, flat_soft_centre, target_not_reachable,
 ///   heavier_than_start, weights_contradict (more solids than weight), start_weight_estimated,
 ///   salt_dose_of_excess_cure, measured_activity_off_estimate, weights_out_of_order,
-///   share_out_of_range, estimate_is_no_measurement.
+///   evidence_out_of_range, estimate_is_no_measurement.
 EvidenceSheet evidence_of(const EvidenceRequest& request, const facts::Hurdles& hurdles);
 
 } // namespace core::doneness

@@ -47,7 +47,7 @@ struct WarmFinish {
 /// its like) with D at 13 C 5e-11 m2/s, 95 % within 7e-12 and 3.6e-10; both times
 /// exp(Ea/R (1/T0 - 1/T)) with Ea 35 kJ/mol, 95 % within 15 and 60 (physics of cold-dried pork
 /// and beef, sources in the mathematics guide). Of the water 8 % stays. Findings: stop -
-/// value_out_of_range; caution - warm_in_growth_range, warm_longer_than_guide, warm_while_wet,
+/// warm_value_out_of_range; caution - warm_in_growth_range, warm_longer_than_guide, warm_while_wet,
 /// warm_rim, target_not_reachable_warm; note - heat_leaves_toxin, warm_cooks, already_there.
 WarmFinish warm_finish(const WarmFinishRequest& request, const facts::Hurdles& hurdles);
 
