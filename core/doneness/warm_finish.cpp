@@ -61,7 +61,7 @@ LogRate warm_rate(const WarmFinishRequest& request) {
 bool check_input(const WarmFinishRequest& r, model::Findings& findings) {
     const auto require = [&findings](bool fine, const char* place) {
         if (!fine) {
-            findings.push_back({"value_out_of_range", Severity::stop, place, {}, {}, {}});
+            findings.push_back({"warm_value_out_of_range", Severity::stop, place, {}, {}, {}});
         }
     };
     const auto share = [](MassShare s, double low, double high) {

@@ -174,7 +174,7 @@ std::span<const FindingSentence> doneness_sentences() {
                            "{levels_off}.")},
         {"already_there",
          QT_TRANSLATE_NOOP("FindingWords", "The loss wanted is already reached ({loss}).")},
-        {"value_out_of_range",
+        {"warm_value_out_of_range",
          QT_TRANSLATE_NOOP("FindingWords",
                            "The value of {place} cannot be. Correct it to get an answer.")},
         // command line
