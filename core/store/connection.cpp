@@ -60,7 +60,9 @@ void set_up(SQLite::Database& database) {
     database.exec("PRAGMA cell_size_check=ON");
     database.exec("PRAGMA mmap_size=0");
     database.exec("PRAGMA foreign_keys=ON");
-    database.exec("PRAGMA synchronous=FULL");
+    // EXTRA is FULL, and also forces the removal of a rollback journal to the disk: one that came
+    // back after a power cut (from before the switch to WAL, say) would undo later commits.
+    database.exec("PRAGMA synchronous=EXTRA");
     database.exec("PRAGMA temp_store=MEMORY");
 }
 
@@ -143,7 +145,7 @@ LazyWriting::LazyWriting(Connection& connection) : connection_(connection) {
 
 LazyWriting::~LazyWriting() {
     try {
-        connection_.run("PRAGMA synchronous=FULL");
+        connection_.run("PRAGMA synchronous=EXTRA");
         connection_.integer("PRAGMA wal_checkpoint(TRUNCATE)");
     } catch (...) { // NOLINT(bugprone-empty-catch): the next commit is forced to the disk anyway
     }

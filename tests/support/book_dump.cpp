@@ -8,9 +8,13 @@
 namespace saltloft::testing {
 
 std::vector<std::string> dump(const std::string& path, DumpOf of) {
+    SQLite::Database book(path, SQLite::OPEN_READWRITE);
+    return dump(book, of);
+}
+
+std::vector<std::string> dump(SQLite::Database& book, DumpOf of) {
     static const std::set<std::string> log_tables{"action", "step", "action_entry",
                                                   "piece_revision", "photo"};
-    SQLite::Database book(path, SQLite::OPEN_READWRITE);
     std::vector<std::string> tables;
     SQLite::Statement names(book, "SELECT name FROM sqlite_schema WHERE type = 'table'"
                                   " AND name NOT LIKE 'sqlite%' ORDER BY name");

@@ -3,6 +3,10 @@
 #include <string>
 #include <vector>
 
+namespace SQLite {
+class Database;
+} // namespace SQLite
+
 namespace saltloft::testing {
 
 /// Which tables a dump shows.
@@ -14,6 +18,9 @@ enum class DumpOf {
 /// Every row of the book at `path`, a line a row, for comparing states; read through a connection
 /// of its own, so nothing of an open book's cache can flatter the result.
 std::vector<std::string> dump(const std::string& path, DumpOf of = DumpOf::entries);
+
+/// The same through a connection that is open already.
+std::vector<std::string> dump(SQLite::Database& book, DumpOf of = DumpOf::entries);
 
 /// Runs SQL on the file with no rules of ours: for making old, hostile and broken books.
 void run_sql(const std::string& path, const std::string& sql);

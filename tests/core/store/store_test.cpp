@@ -272,7 +272,7 @@ TEST(StoreConnection, IsSetUpAsEveryConnectionOfOurs) {
     ASSERT_TRUE(store.has_value());
     Connection& book = (*store)->connection();
     EXPECT_EQ(book.integer("PRAGMA foreign_keys"), 1);
-    EXPECT_EQ(book.integer("PRAGMA synchronous"), 2) << "FULL";
+    EXPECT_EQ(book.integer("PRAGMA synchronous"), 3) << "EXTRA: FULL and folder syncs";
     EXPECT_EQ(book.integer("PRAGMA trusted_schema"), 0);
     EXPECT_EQ(book.integer("SELECT journal_mode = 'wal' FROM pragma_journal_mode"), 1);
     EXPECT_EQ(book.integer("PRAGMA cell_size_check"), 1);
