@@ -51,7 +51,7 @@ struct DayTask {
     std::vector<model::PieceId> pieces; ///< in hanging order
     std::optional<model::InstrumentId> instrument;
     std::optional<model::SensorId> sensor;
-    std::optional<model::PackId> pack;
+    std::vector<model::PackId> packs;  ///< the nearest keep-by day first
     std::optional<model::TaskId> tick; ///< of a done task: for taking the tick back
 };
 

@@ -151,16 +151,32 @@ void instruments(const DayContext& context, std::vector<DayTask>& out) {
     }
 }
 
+/// Packs at or past their keep-by day are one line, named by the last that came to it: a tick holds
+/// until another pack does. Later days stand on their own.
 void packs(const DayContext& context, std::vector<DayTask>& out) {
+    std::map<Day, std::vector<model::PackId>> by_day;
     for (const auto& pack : context.in.packs) {
         if (!pack.gone && pack.keep_by) {
-            add_if_near(context, out,
-                        DayTask{.key = fmt::format("eat_first:k{}:{}", pack.id.row(),
-                                                   key_day(*pack.keep_by)),
-                                .verb = "eat_first",
-                                .due = *pack.keep_by,
-                                .pack = pack.id});
+            by_day[*pack.keep_by].push_back(pack.id);
         }
+    }
+    std::optional<DayTask> now;
+    for (const auto& [day, ids] : by_day) {
+        DayTask task{.key = fmt::format("eat_first:k{}:{}", ids.back().row(), key_day(day)),
+                     .verb = "eat_first",
+                     .due = day,
+                     .packs = ids};
+        if (day > context.today) {
+            add_if_near(context, out, std::move(task));
+        } else if (!now) {
+            now = std::move(task);
+        } else {
+            now->key = task.key;
+            now->packs.insert(now->packs.end(), ids.begin(), ids.end());
+        }
+    }
+    if (now) {
+        add_if_near(context, out, *std::move(now));
     }
 }
 

@@ -20,6 +20,28 @@ Span minus(const Span& span, Duration taken) {
     return {cut(span.low), cut(span.best), cut(span.high)};
 }
 
+/// How much longer a drying to another loss takes: water leaves ever more slowly towards a floor,
+/// as exp(-t). The floor of 65 % is our own judgement (lean muscle holds about 74 % water and keeps
+/// some; no source read gives a figure for hanging pieces); it only serves until the piece's own
+/// weighings speak.
+double by_target(const PieceSpec& piece, const PieceSpec& usual) {
+    if (!piece.target || !usual.target || piece.target->reference != usual.target->reference) {
+        return 1.0;
+    }
+    static constexpr double floor = 0.65;
+    static constexpr double nearest = 0.60;
+    const auto progress = [](units::MassShare loss) {
+        return -std::log(1.0 - std::clamp(loss.as_fraction(), 0.01, nearest) / floor);
+    };
+    return progress(piece.target->loss) / progress(usual.target->loss);
+}
+
+bool ends_at_own_target(const model::StageTemplate& stage) {
+    return std::any_of(stage.ends.begin(), stage.ends.end(), [](const EndCondition& end) {
+        return end.kind == EndCondition::Kind::loss && !end.loss;
+    });
+}
+
 std::optional<Candidate> open_ended(const LengthQuestion& q, const PieceSpec& piece,
                                     const LengthSources& sources) {
     const bool dries =
@@ -32,7 +54,11 @@ std::optional<Candidate> open_ended(const LengthQuestion& q, const PieceSpec& pi
     if (q.stage.typical) {
         // Only water leaving takes longer in a thicker piece by this law; a wash does not.
         const double ratio = dries ? *piece.thickness / *q.usual.thickness : 1.0;
-        return Candidate{scaled_to_thickness(*q.stage.typical, ratio), LengthBasis::typical};
+        const Span by_thickness = scaled_to_thickness(*q.stage.typical, ratio);
+        const double more = dries && ends_at_own_target(q.stage) ? by_target(piece, q.usual) : 1.0;
+        return Candidate{
+            {by_thickness.low * more, by_thickness.best * more, by_thickness.high * more},
+            LengthBasis::typical};
     }
     if (dries && sources.modelled_drying) {
         if (const auto modelled = sources.modelled_drying(piece, q.stage)) {

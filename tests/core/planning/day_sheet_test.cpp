@@ -264,6 +264,24 @@ TEST(DaySheet, InstrumentsSensorsAndStock) {
     EXPECT_THAT(verbs(made.coming), testing::ElementsAre("calibrate", "eat_first"));
 }
 
+TEST(DaySheet, PacksPastTheirDayAreOneLineThatComesBackForTheNext) {
+    Sheet sheet;
+    for (int row = 1; row <= 3; ++row) {
+        sheet.in.packs.push_back({.id = model::PackId::from_row(row),
+                                  .packed_weight = units::Mass::grams(100),
+                                  .weight_left = units::Mass::grams(100),
+                                  .packed_on = d0 - 60,
+                                  .keep_by = d0 + row * 2});
+    }
+    const auto late = of(sheet.on(5).overdue, "eat_first");
+    ASSERT_EQ(late.size(), 1U);
+    EXPECT_EQ(late[0].packs.size(), 2U);
+    EXPECT_EQ(late[0].due, d0 + 2);
+    sheet.tick(late[0], 5);
+    EXPECT_TRUE(of(sheet.on(5).overdue, "eat_first").empty());
+    EXPECT_EQ(of(sheet.on(6).overdue, "eat_first").size(), 1U) << "a third pack came to its day";
+}
+
 TEST(DaySheet, FinishedPiecesAndEmptyBooksAskForNothing) {
     Sheet sheet;
     EXPECT_TRUE(sheet.on(0).nothing_to_do());

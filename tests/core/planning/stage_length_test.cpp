@@ -83,6 +83,25 @@ TEST(StageLength, TypicalSpreadIsScaledByThicknessWiderThanEitherLaw) {
     EXPECT_DOUBLE_EQ(thin.lasts.high.in_days(), 50);
 }
 
+TEST(StageLength, AFartherTargetTakesLongerAndANearerOneLess) {
+    auto s = stage({EndCondition{.kind = EndCondition::Kind::loss}});
+    s.typical = {Duration::days(30), Duration::days(60), Duration::days(100)};
+    PieceSpec usual = piece(50, 1);
+    usual.target = model::Target{units::MassShare::percent(35)};
+    const auto to = [&](double percent) {
+        PieceSpec asked = usual;
+        asked.target->loss = units::MassShare::percent(percent);
+        const std::vector<PieceSpec> pieces{asked};
+        return planning::stage_length({s, pieces, usual, start, Duration::days(0)}, {})
+            .lasts.best.in_days();
+    };
+    EXPECT_DOUBLE_EQ(to(35), 60);
+    EXPECT_DOUBLE_EQ(to(45), 92); // ln(1 - 45/65) / ln(1 - 35/65) = 1.524
+    EXPECT_LT(to(25), 60);
+    EXPECT_GT(to(99), to(45)); // beyond the floor: long, not endless
+    EXPECT_LT(to(99), 400);
+}
+
 TEST(StageLength, OwnHistoryComesBeforeTypicalAndEarlierDryingCounts) {
     auto s = stage({EndCondition{.kind = EndCondition::Kind::loss}});
     s.typical = {Duration::days(30), Duration::days(60), Duration::days(100)};

@@ -1,0 +1,154 @@
+#include "ui/text/plan_words.h"
+
+#include "ui/text/quantity_words.h"
+
+#include <QCoreApplication>
+
+#include <array>
+#include <cmath>
+
+namespace ui::text {
+namespace {
+
+struct PlanWords {
+    Q_DECLARE_TR_FUNCTIONS(PlanWords)
+};
+
+struct Verb {
+    const char* code;
+    const char* ask;
+    const char* done;
+};
+
+constexpr std::array<Verb, 15> verbs{{
+    {"turn", QT_TRANSLATE_NOOP("PlanWords", "Turn"), QT_TRANSLATE_NOOP("PlanWords", "Turned")},
+    {"rub_again", QT_TRANSLATE_NOOP("PlanWords", "Rub again"),
+     QT_TRANSLATE_NOOP("PlanWords", "Rubbed again")},
+    {"massage", QT_TRANSLATE_NOOP("PlanWords", "Massage"),
+     QT_TRANSLATE_NOOP("PlanWords", "Massaged")},
+    {"weigh", QT_TRANSLATE_NOOP("PlanWords", "Weigh"),
+     QT_TRANSLATE_NOOP("PlanWords", "Weighing left out")},
+    {"weigh_again", QT_TRANSLATE_NOOP("PlanWords", "Weigh again, as decided"),
+     QT_TRANSLATE_NOOP("PlanWords", "Weighing left out")},
+    {"wipe", QT_TRANSLATE_NOOP("PlanWords", "Wipe"), QT_TRANSLATE_NOOP("PlanWords", "Wiped")},
+    {"rotate", QT_TRANSLATE_NOOP("PlanWords", "Change places"),
+     QT_TRANSLATE_NOOP("PlanWords", "Places changed")},
+    {"check", QT_TRANSLATE_NOOP("PlanWords", "Look at the chamber"),
+     QT_TRANSLATE_NOOP("PlanWords", "Chamber looked at")},
+    {"start_stage", QT_TRANSLATE_NOOP("PlanWords", "Begin"),
+     QT_TRANSLATE_NOOP("PlanWords", "Begun")},
+    {"end_stage", QT_TRANSLATE_NOOP("PlanWords", "End"), QT_TRANSLATE_NOOP("PlanWords", "Ended")},
+    {"review", QT_TRANSLATE_NOOP("PlanWords", "Judge whether it is done"),
+     QT_TRANSLATE_NOOP("PlanWords", "Judging left out")},
+    {"calibrate", QT_TRANSLATE_NOOP("PlanWords", "Check the instrument"),
+     QT_TRANSLATE_NOOP("PlanWords", "Instrument check left out")},
+    {"check_sensor", QT_TRANSLATE_NOOP("PlanWords", "Check the sensor"),
+     QT_TRANSLATE_NOOP("PlanWords", "Sensor checked")},
+    {"eat_first", QT_TRANSLATE_NOOP("PlanWords", "Eat or sell first"),
+     QT_TRANSLATE_NOOP("PlanWords", "Seen")},
+    {"air", QT_TRANSLATE_NOOP("PlanWords", "Air"), QT_TRANSLATE_NOOP("PlanWords", "Aired")},
+}};
+
+QString written_out(const std::string& code) {
+    QString text = QString::fromStdString(code).replace(QLatin1Char('_'), QLatin1Char(' '));
+    if (!text.isEmpty()) {
+        text[0] = text[0].toUpper();
+    }
+    return text;
+}
+
+const Verb* find(const std::string& code) {
+    for (const auto& verb : verbs) {
+        if (code == verb.code) {
+            return &verb;
+        }
+    }
+    return nullptr;
+}
+
+} // namespace
+
+QString task_words(const std::string& verb) {
+    const Verb* known = find(verb);
+    return known != nullptr ? PlanWords::tr(known->ask) : written_out(verb);
+}
+
+QString task_done_words(const std::string& verb) {
+    const Verb* known = find(verb);
+    return known != nullptr ? PlanWords::tr(known->done)
+                            : PlanWords::tr("%1: done").arg(written_out(verb));
+}
+
+QString length_words(const core::base::Interval<core::units::Duration>& lasts, const Style& style) {
+    const double best = lasts.best.in_days();
+    if (best < 1) {
+        return words(lasts.best, style);
+    }
+    // Weeks from four weeks on, where a day more or less is not known anyway.
+    const bool spread = lasts.high.in_days() - lasts.low.in_days() >= 1;
+    const bool weeks = spread && best >= 28;
+    const auto count = [&](core::units::Duration d) {
+        return static_cast<int>(std::lround(weeks ? d.in_weeks() : d.in_days()));
+    };
+    const int low = count(lasts.low);
+    const int high = count(lasts.high);
+    if (!spread || low == high) {
+        const int n = count(lasts.best);
+        return weeks    ? PlanWords::tr("%n weeks", nullptr, n)
+               : n == 1 ? PlanWords::tr("1 day")
+                        : PlanWords::tr("%1 days").arg(n);
+    }
+    //: %1 and %2 are numbers
+    return weeks ? PlanWords::tr("%1 to %2 weeks").arg(low).arg(high)
+                 : PlanWords::tr("%1 to %2 days").arg(low).arg(high);
+}
+
+QString basis_words(core::planning::LengthBasis basis) {
+    using core::planning::LengthBasis;
+    switch (basis) {
+    case LengthBasis::fixed:
+        return PlanWords::tr("fixed");
+    case LengthBasis::weight_rule:
+        return PlanWords::tr("by weight");
+    case LengthBasis::thickness_rule:
+        return PlanWords::tr("by thickness");
+    case LengthBasis::date:
+        return PlanWords::tr("until the date");
+    case LengthBasis::own_history:
+        return PlanWords::tr("your own pieces");
+    case LengthBasis::typical:
+        return PlanWords::tr("usual");
+    case LengthBasis::drying_model:
+        return PlanWords::tr("drying model");
+    case LengthBasis::unknown:
+        return PlanWords::tr("not known");
+    }
+    return {};
+}
+
+QString history_words(const core::planning::HistorySummary& summary, const Style& style) {
+    const int count = static_cast<int>(summary.pieces.size());
+    const auto weeks = [](core::units::Duration d) {
+        return static_cast<int>(std::lround(d.in_weeks()));
+    };
+    const int low = weeks(summary.took.low);
+    const int high = weeks(summary.took.high);
+    const QString took = high < 4      ? length_words(summary.took, style)
+                         : low == high ? PlanWords::tr("%1 weeks").arg(low)
+                                       : PlanWords::tr("%1 to %2 weeks").arg(low).arg(high);
+    const QString where =
+        summary.same_chamber ? PlanWords::tr("in this chamber") : PlanWords::tr("with you");
+    QString sentence =
+        //: %1 how many pieces, %2 a time, %3 "in this chamber" or "with you"
+        PlanWords::tr("Your last %1 took %2 from hanging to done %3.").arg(count).arg(took, where);
+    if (summary.same_time_of_year) {
+        sentence += QLatin1Char(' ') + PlanWords::tr("They hung at this time of year.");
+    }
+    if (summary.loss_per_week) {
+        sentence += QLatin1Char(' ') + PlanWords::tr("They lost %1 a week on the whole.")
+                                           .arg(words(summary.loss_per_week->best, style, 1));
+    }
+    return sentence;
+}
+
+} // namespace ui::text
