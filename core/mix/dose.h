@@ -60,7 +60,7 @@ struct Dose {
 /// A line with its weight: input to the dose arithmetic.
 struct WeighedLine {
     ResolvedIngredient what;
-    MassInterval mass;
+    MassInterval mass = no_mass;
     bool as_wash = false;
 };
 

@@ -178,8 +178,7 @@ class Resolver {
             add("strength_unknown", Severity::stop);
         } else if (entry_.kind == IngredientKind::curing_salt) {
             add("cure_strength_assumed", Severity::caution,
-                {{"low", out_.composition.of(Component::sodium_nitrite)->low},
-                 {"high", out_.composition.of(Component::sodium_nitrite)->high}});
+                {{"strength", out_.composition.of(Component::sodium_nitrite)->best}});
         }
     }
 

@@ -57,7 +57,7 @@ std::span<const FindingSentence> mix_sentences() {
                            "to {high}. Read the label again.")},
         {"cure_strength_assumed",
          QT_TRANSLATE_NOOP("FindingWords",
-                           "{ingredient}: reckoned at {low} to {high} nitrite, from its name only. "
+                           "{ingredient}: reckoned at {strength} nitrite, from its name only. "
                            "Enter the strength from the label in your hand.")},
         {"alcohol_unknown",
          QT_TRANSLATE_NOOP("FindingWords",
