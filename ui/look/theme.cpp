@@ -70,17 +70,18 @@ QFrame[look="stop"] { background: %stop_ground; border: none; border-left: 0.3em
 QFrame[look="done"] { background: %done_ground; border: none; border-left: 0.3em solid %done; }
 QFrame[look="note"] QLabel { color: %note; } QFrame[look="caution"] QLabel { color: %caution; }
 QFrame[look="stop"] QLabel { color: %stop; } QFrame[look="done"] QLabel { color: %done; }
-QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QDateEdit, QSpinBox, QDoubleSpinBox {
+QLineEdit, QPlainTextEdit, QTextEdit {
   background: %surface; color: %text; border: 1px solid %edge; border-radius: 0.25em; padding: 0.25em 0.4em;
   selection-background-color: %accent; selection-color: %on_accent; }
-QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEdit:focus, QSpinBox:focus,
-QDoubleSpinBox:focus { border: 2px solid %accent; padding: 0.2em 0.35em; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border: 2px solid %accent; padding: 0.2em 0.35em; }
 QLineEdit[wrong="true"] { border: 2px solid %stop; }
-QLineEdit:disabled, QComboBox:disabled, QDateEdit:disabled { color: %muted; background: %sunk; }
+QLineEdit:disabled { color: %muted; background: %sunk; }
 QComboBox QAbstractItemView { background: %surface; color: %text; border: 1px solid %edge; }
 QPushButton { background: %surface; color: %text; border: 1px solid %edge; border-radius: 0.3em; padding: 0.35em 0.9em; }
 QPushButton:hover { background: %sunk; } QPushButton:pressed, QPushButton:checked { background: %selection; }
 QPushButton:focus { border: 2px solid %accent; padding: 0.3em 0.85em; }
+QPushButton::menu-indicator { subcontrol-position: right center; right: 0.3em; }
+QPushButton[menu="true"] { padding-right: 1.6em; }
 QPushButton:disabled { color: %muted; background: %window; border: 1px solid %line; }
 QPushButton[look="primary"] { background: %accent; color: %on_accent; border: 1px solid %accent; }
 QPushButton[look="primary"]:focus { border: 2px solid %text; }
@@ -92,13 +93,13 @@ QTableView, QTreeView, QListView { background: %surface; alternate-background-co
   border: 1px solid %line; border-radius: 0.3em; gridline-color: %line; outline: 0;
   selection-background-color: %selection; selection-color: %text; }
 QTableView:focus, QTreeView:focus, QListView:focus { border: 2px solid %accent; }
-QTableView::item { padding: 0.15em 0.5em; }
+QTableView::item { border: 0; padding: 0 0.5em; }
 QHeaderView::section { background: %window; color: %muted; border: none; border-bottom: 1px solid %line;
   padding: 0.35em 0.5em; }
 QTabBar::tab { background: transparent; color: %muted; padding: 0.4em 1em; border: none; border-bottom: 3px solid transparent; }
 QTabBar::tab:selected { color: %text; border-bottom: 3px solid %accent; }
 QTabWidget::pane { border: none; border-top: 1px solid %line; }
-QStatusBar { background: %side; color: %muted; border-top: 1px solid %line; } QStatusBar QLabel { color: %muted; }
+QStatusBar { background: %side; color: %muted; border-top: 1px solid %line; } QStatusBar QLabel { color: %muted; padding: 0 0.6em; }
 QMenuBar { background: %side; color: %text; border-bottom: 1px solid %line; }
 QMenuBar::item { padding: 0.3em 0.7em; background: transparent; } QMenuBar::item:selected { background: %selection; color: %text; }
 QMenu { background: %surface; color: %text; border: 1px solid %line; }

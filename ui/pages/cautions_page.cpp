@@ -1,6 +1,7 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/page_frame.h"
 
+#include <QCoreApplication>
 #include <QVBoxLayout>
 
 namespace ui::pages {
@@ -8,6 +9,7 @@ namespace {
 
 /// What the program does not do for anybody, and what it cannot know. Text only.
 class CautionsPage : public Page {
+    Q_DECLARE_TR_FUNCTIONS(CautionsPage)
   public:
     CautionsPage(presenters::Workspace& workspace, QWidget* parent);
     void refresh() override {}

@@ -1,22 +1,21 @@
 #include "ui/pages/page_frame.h"
 
+#include "ui/look/adaptive.h"
 #include "ui/look/pieces.h"
 
-#include <QHBoxLayout>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace ui::pages {
 namespace {
 
-QHBoxLayout* head_row(Page* page, const QString& title) {
-    auto* head = new QHBoxLayout;
+look::HeadRow* head_row(Page* page, const QString& title) {
+    auto* head = new look::HeadRow(look::lines(page, 0.4));
     const int margin = look::lines(page, 1.0);
     head->setContentsMargins(margin, margin, margin, look::lines(page, 0.5));
     auto* label = look::page_title(title, page);
     label->setObjectName(QStringLiteral("page_title"));
     head->addWidget(label);
-    head->addStretch(1);
     return head;
 }
 

@@ -3,14 +3,17 @@
 #include "ui/pages/page.h"
 
 class QVBoxLayout;
-class QHBoxLayout;
+
+namespace ui::look {
+class HeadRow;
+}
 
 namespace ui::pages {
 
 /// The usual frame of a page: a title row (title on the left, room for buttons on the right)
 /// above a body that scrolls when the window is small or the font large, so nothing is clipped.
 struct PageFrame {
-    QHBoxLayout* head; ///< add buttons here; the title is in it already
+    look::HeadRow* head; ///< add buttons here; the title is in it already
     QVBoxLayout* body;
 };
 

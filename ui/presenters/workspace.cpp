@@ -1,5 +1,6 @@
 #include "ui/presenters/workspace.h"
 
+#include "ui/presenters/piece_forecast.h"
 #include "ui/text/action_words.h"
 #include "ui/text/error_words.h"
 
@@ -17,7 +18,7 @@ Workspace::Workspace(core::services::Book book, Preferences preferences, QLocale
                      Clock clock, QObject* parent)
     : QObject(parent), book_(std::move(book)), preferences_(std::move(preferences)),
       desktop_(std::move(desktop)), style_(style_of(preferences_, desktop_)),
-      clock_(std::move(clock)) {}
+      clock_(std::move(clock)), forecasts_(std::make_unique<Forecasts>(forecast_pieces)) {}
 
 Workspace::~Workspace() = default;
 

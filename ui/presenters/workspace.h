@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/services/book.h"
+#include "ui/presenters/forecasts.h"
 #include "ui/presenters/preferences.h"
 
 #include <QObject>
@@ -35,6 +36,9 @@ class Workspace : public QObject {
     [[nodiscard]] bool is_demo() const { return demo_; }
     void set_demo(bool demo) { demo_ = demo; }
     [[nodiscard]] bool is_read_only() const { return book_.is_read_only(); }
+
+    /// Forecasts of the book's pieces, computed in the background.
+    [[nodiscard]] Forecasts& forecasts() { return *forecasts_; }
 
     /// Who works at this desk, by the initials in the preferences; absent until chosen.
     [[nodiscard]] std::optional<core::model::PersonId> who() const;
@@ -88,6 +92,7 @@ class Workspace : public QObject {
     text::Style style_;
     Clock clock_;
     bool demo_ = false;
+    std::unique_ptr<Forecasts> forecasts_;
 };
 
 } // namespace ui::presenters

@@ -72,7 +72,8 @@ QString words(Mass mass, const Style& style, std::optional<Mass> step) {
         }
         [[fallthrough]];
     case MassStyle::grams: {
-        const int natural = std::abs(mass.in_grams()) < 10 ? 1 : 0;
+        const double grams = std::abs(mass.in_grams());
+        const int natural = grams < 10 && grams > 0 ? 1 : 0;
         const int decimals = step ? decimals_of_step(step->in_grams()) : natural;
         return joined(number_words(mass.in_grams(), style, decimals), UnitWords::tr("g"));
     }

@@ -1,0 +1,130 @@
+#include "ui/charts/chart_view.h"
+#include "ui/charts/loss_chart.h"
+
+#include <QFile>
+#include <QImage>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gtest/gtest.h>
+
+using namespace ui::charts;
+using core::units::Instant;
+using core::units::Mass;
+using core::units::MassShare;
+
+namespace {
+
+constexpr std::int64_t day_s = 86400;
+
+Instant day(int n) {
+    return Instant::from_unix_seconds(1772352000 + n * day_s);
+}
+
+/// 1000 g hung; 10 % and 20 % lost after one and two weeks; target 35 %.
+LossChartInput input() {
+    LossCurve curve;
+    curve.name = QStringLiteral("P1");
+    curve.reference = Mass::grams(1000);
+    curve.target = MassShare::percent(35);
+    curve.start = day(0);
+    int row = 1;
+    for (const auto& [at, net] : {std::pair{0, 1000.0}, {7, 900.0}, {14, 800.0}}) {
+        curve.points.push_back({day(at),
+                                Mass::grams(net),
+                                MassShare::fraction(1 - net / 1000),
+                                core::model::WeighingId::from_row(row++),
+                                false,
+                                {}});
+    }
+    core::model::Forecast forecast;
+    forecast.state = core::model::ForecastState::drying;
+    forecast.as_of = day(14);
+    for (int d : {0, 14, 28, 42}) {
+        const double p = d < 14 ? 0.0 : 20.0 + 0.5 * (d - 14);
+        forecast.curve.push_back(
+            {day(d), MassShare::percent(p - 1), MassShare::percent(p), MassShare::percent(p + 1)});
+    }
+    curve.forecast = forecast;
+    LossChartInput chart;
+    chart.title = QStringLiteral("Loss curve of P1");
+    chart.curves = {curve};
+    chart.events = {{day(0), QStringLiteral("hung")}, {day(0), QStringLiteral("dressed")}};
+    return chart;
+}
+
+} // namespace
+
+TEST(LossChart, PointsTargetAndBandInPercent) {
+    const ChartSpec spec = loss_chart(input(), {}, {});
+    ASSERT_EQ(spec.series.size(), 1);
+    ASSERT_EQ(spec.series[0].points.size(), 3);
+    EXPECT_DOUBLE_EQ(spec.series[0].points[2].y, 20.0);
+    EXPECT_EQ(spec.series[0].points[2].tag, 3);
+    ASSERT_EQ(spec.levels.size(), 1);
+    EXPECT_DOUBLE_EQ(spec.levels[0].y, 35.0);
+    ASSERT_EQ(spec.bands.size(), 1);
+    EXPECT_EQ(spec.bands[0].x.size(), 3) << "the forecast starts at the last weighing";
+    EXPECT_DOUBLE_EQ(spec.bands[0].middle.back(), 34.0);
+}
+
+TEST(LossChart, AsWeightTheBandTurnsOver) {
+    const ChartSpec spec = loss_chart(input(), {.weight = true}, {});
+    EXPECT_DOUBLE_EQ(spec.series[0].points[2].y, 800.0);
+    EXPECT_DOUBLE_EQ(spec.levels[0].y, 650.0);
+    EXPECT_LT(spec.bands[0].low.back(), spec.bands[0].high.back());
+    EXPECT_DOUBLE_EQ(spec.bands[0].low.back(), 650.0);
+}
+
+TEST(LossChart, ElapsedAxisStartsAtHanging) {
+    const ChartSpec spec = loss_chart(input(), {.time = TimeAxis::elapsed}, {});
+    EXPECT_DOUBLE_EQ(spec.series[0].points[0].x, 0.0);
+    EXPECT_DOUBLE_EQ(spec.series[0].points[2].x, 14.0);
+}
+
+TEST(LossChart, EventsOfOneDayShareAFlag) {
+    const ChartSpec spec = loss_chart(input(), {}, {});
+    ASSERT_EQ(spec.flags.size(), 1);
+    EXPECT_EQ(spec.flags[0].label, QStringLiteral("hung, dressed"));
+}
+
+TEST(LossChart, HasATextCounterpart) {
+    const ChartSpec spec = loss_chart(input(), {}, {});
+    const auto rows = rows_of(spec);
+    ASSERT_GE(rows.size(), 3);
+    EXPECT_TRUE(rows[2].reading.contains(QStringLiteral("800")));
+    EXPECT_TRUE(spec.summary.contains(QStringLiteral("P1")));
+}
+
+TEST(ChartView, KeysReadAndChoose) {
+    ChartView view("chart");
+    view.resize(600, 400);
+    view.show();
+    view.show_spec(loss_chart(input(), {}, {}));
+    qint64 chosen = 0;
+    QObject::connect(&view, &ChartView::chosen, [&](qint64 tag) { chosen = tag; });
+    QTest::keyClick(&view, Qt::Key_Left);
+    EXPECT_TRUE(view.reading().contains(QStringLiteral("800"))) << view.reading().toStdString();
+    QTest::keyClick(&view, Qt::Key_Left);
+    EXPECT_TRUE(view.reading().contains(QStringLiteral("900")));
+    QTest::keyClick(&view, Qt::Key_Return);
+    EXPECT_EQ(chosen, 2);
+}
+
+TEST(ChartView, WritesAllThreeForms) {
+    QTemporaryDir folder;
+    ChartView view("chart");
+    view.resize(600, 400);
+    view.show_spec(loss_chart(input(), {}, {}));
+    ASSERT_TRUE(view.save(folder.filePath(QStringLiteral("c.png"))));
+    ASSERT_TRUE(view.save(folder.filePath(QStringLiteral("c.svg"))));
+    ASSERT_TRUE(view.save(folder.filePath(QStringLiteral("c.pdf"))));
+    EXPECT_GT(QImage(folder.filePath(QStringLiteral("c.png"))).width(), 600);
+    QFile svg(folder.filePath(QStringLiteral("c.svg")));
+    ASSERT_TRUE(svg.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(svg.readAll().contains("target 35"));
+    QFile pdf(folder.filePath(QStringLiteral("c.pdf")));
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    const QByteArray bytes = pdf.readAll();
+    EXPECT_TRUE(bytes.startsWith("%PDF"));
+    EXPECT_LT(bytes.size(), 300000) << "a drawing, not a picture of one";
+}

@@ -1,0 +1,115 @@
+#pragma once
+
+#include <QPair>
+#include <QString>
+#include <QVector>
+#include <optional>
+
+/// What a chart shows, as plain data: built by pure functions, drawn by ChartView, tested without
+/// either. Colours are indices into look::chart_colours(), so a spec is the same in both
+/// palettes; every series also has its own mark or dash.
+namespace ui::charts {
+
+enum class Mark { dot, square, triangle, diamond, ring, cross, none };
+enum class Dash { solid, dashed, dotted };
+
+struct Point {
+    double x = 0;
+    double y = 0;
+    qint64 tag = 0;     ///< what a click on it means (a weighing's row); 0 for nothing
+    QString reading;    ///< the read-out: "Sat 14 Mar, 18:30 · 812 g net · 18.4 % lost"
+    bool faded = false; ///< kept out of the fit
+};
+
+struct Series {
+    QString name;
+    QVector<Point> points; ///< by x
+    int colour = 0;
+    Mark mark = Mark::dot;
+    Dash dash = Dash::solid;
+    bool joined = true; ///< a line through the points
+    bool ghost = false; ///< an earlier piece: thin and quiet, not clickable
+};
+
+/// A range about a middle line, such as a forecast.
+struct Band {
+    QString name;
+    QVector<double> x;
+    QVector<double> low;
+    QVector<double> middle;
+    QVector<double> high;
+    int colour = 0;
+};
+
+/// A line across the chart at one value, with its own words.
+struct Level {
+    double y = 0;
+    QString label;
+};
+
+/// Something that happened: a flag at the chart's foot.
+struct Flag {
+    double x = 0;
+    QString label;
+};
+
+/// A named stretch of time behind everything.
+struct Stretch {
+    double from = 0;
+    double to = 0;
+    QString label;
+};
+
+/// One reading of a strip; low and high are the extremes of its bucket.
+struct StripPoint {
+    double x = 0;
+    double low = 0;
+    double mean = 0;
+    double high = 0;
+};
+
+/// Climate below the chart, on the same time axis.
+struct Strip {
+    QString name; ///< "Humidity, % RH"
+    QVector<StripPoint> points;
+    std::optional<QPair<double, double>> wanted; ///< the band aimed for
+    int colour = 5;
+};
+
+enum class TimeAxis {
+    calendar, ///< x is seconds since 1970 in UTC; labels are local days
+    elapsed,  ///< x is days since the piece's own start
+};
+
+struct ChartSpec {
+    QString title; ///< also the chart's accessible name
+    QString x_label;
+    QString y_label;
+    TimeAxis time = TimeAxis::calendar;
+    QByteArray time_zone = "UTC"; ///< IANA name, for the labels of a calendar axis
+    QVector<Series> series;
+    QVector<Band> bands;
+    QVector<Level> levels;
+    QVector<Flag> flags;
+    QVector<Stretch> stretches;
+    QVector<Strip> strips;
+    std::optional<double> now; ///< a quiet line at the present
+    std::optional<QPair<double, double>> y_range;
+    QString summary; ///< the chart in one or two sentences, for those who cannot see it
+};
+
+/// The chart as rows of text: series, reading. What the table beside a chart shows.
+struct ChartRow {
+    QString series;
+    QString reading;
+    qint64 tag = 0;
+};
+QVector<ChartRow> rows_of(const ChartSpec& spec);
+
+/// The smallest ranges that hold everything drawn, with a little air. Absent when nothing is.
+struct Extent {
+    double x_low, x_high, y_low, y_high;
+};
+std::optional<Extent> extent_of(const ChartSpec& spec);
+
+} // namespace ui::charts

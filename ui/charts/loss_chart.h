@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/model/forecast.h"
+#include "core/model/piece.h"
+#include "ui/charts/chart_spec.h"
+#include "ui/text/style.h"
+
+#include <optional>
+#include <vector>
+
+/// Builds the loss chart of one or several pieces. Pure.
+namespace ui::charts {
+
+/// A standing weighing as the chart needs it: `net` and `loss` in terms of the piece as it is now
+/// (cuts rebased), so that the curve does not jump where something was cut off.
+struct LossPoint {
+    core::units::Instant at;
+    core::units::Mass net;
+    core::units::MassShare loss;
+    core::model::WeighingId weighing;
+    bool faded = false; ///< wet, or set aside by the fit
+    QString note;
+};
+
+struct LossCurve {
+    QString name;
+    std::vector<LossPoint> points;
+    std::optional<core::units::MassShare> target;
+    std::optional<core::units::Mass> reference; ///< net start that `loss` counts from
+    std::optional<core::model::Forecast> forecast;
+    core::units::Instant start = core::units::Instant::from_unix_seconds(
+        0); ///< day 0 of an elapsed axis: hung, else the first point
+    bool ghost = false;
+};
+
+struct ChartEvent {
+    core::units::Instant at;
+    QString label;
+};
+
+struct ChartStage {
+    core::units::Instant from;
+    core::units::Instant to;
+    QString label;
+};
+
+struct LossChartOptions {
+    bool weight = false;                ///< net weight instead of loss
+    TimeAxis time = TimeAxis::calendar; ///< several pieces compare best by elapsed days
+    bool forecast = true;
+};
+
+struct LossChartInput {
+    QString title;
+    std::vector<LossCurve> curves;
+    std::vector<ChartEvent> events; ///< of the first curve
+    std::vector<ChartStage> stages;
+    QVector<Strip> climate; ///< x in seconds since 1970; drawn on a calendar axis only
+    std::optional<core::units::Instant> now;
+};
+
+ChartSpec loss_chart(const LossChartInput& input, const LossChartOptions& options,
+                     const text::Style& style);
+
+} // namespace ui::charts

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/models/rows_model.h"
+#include "ui/pages/page.h"
+#include "ui/pages/table.h"
+#include "ui/presenters/piece_line.h"
+
+#include <QHash>
+
+class QCheckBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace ui::pages {
+
+/// All batches, and the pieces of the one that is marked.
+class BatchesPage : public Page {
+    Q_OBJECT
+  public:
+    BatchesPage(presenters::Workspace& workspace, QWidget* parent);
+    void arrive(const Place& place) override;
+    void refresh() override;
+
+  private:
+    using BatchRows = models::RowsModel<core::services::BatchOverview>;
+    using PieceRows = models::RowsModel<presenters::PieceLine>;
+    [[nodiscard]] std::vector<BatchRows::Column> batch_columns() const;
+    [[nodiscard]] std::vector<PieceRows::Column> piece_columns() const;
+    void build_body(QVBoxLayout* body);
+    void show_batch(qint64 row);
+    void forecasts_arrived();
+
+    QStackedWidget* stack_;
+    QLineEdit* find_;
+    QCheckBox* with_closed_;
+    BatchRows* batches_;
+    PieceRows* pieces_;
+    Table* batch_table_;
+    Table* piece_table_;
+    QLabel* batch_title_;
+    QLabel* batch_facts_;
+    QPushButton* add_piece_;
+    QPushButton* change_;
+    QHash<qint64, QString> chambers_;
+    qint64 batch_ = 0;
+};
+
+} // namespace ui::pages

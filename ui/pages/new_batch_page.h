@@ -1,0 +1,98 @@
+#pragma once
+
+#include "ui/edits/choice_box.h"
+#include "ui/edits/day_field.h"
+#include "ui/edits/quantity_fields.h"
+#include "ui/models/rows_model.h"
+#include "ui/pages/page.h"
+#include "ui/pages/table.h"
+#include "ui/presenters/new_batch.h"
+
+class QCheckBox;
+class QFormLayout;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QVBoxLayout;
+
+namespace ui::look {
+class Banner;
+}
+
+namespace ui::pages {
+
+/// A new batch on one page: the meat, its pieces, the weighed dry cure with its sheet, the plan.
+/// The sheet and everything wrong with it follow every key press.
+class NewBatchPage : public Page {
+    Q_OBJECT
+  public:
+    NewBatchPage(presenters::Workspace& workspace, QWidget* parent);
+    void arrive(const Place& place) override;
+    void refresh() override;
+
+  private:
+    struct PieceRow {
+        QLineEdit* code;
+        QLineEdit* name;
+        edits::MassField* raw;
+        edits::LengthField* thickness;
+        edits::ChoiceBox<core::model::Form>* form;
+    };
+    struct SheetRow {
+        QString what;
+        QStringList weights; ///< a column a piece, then all together
+        QString error;
+    };
+    using Sheet = models::RowsModel<SheetRow>;
+
+    void build_meat(QVBoxLayout* body);
+    void build_pieces(QVBoxLayout* body);
+    void build_cure(QVBoxLayout* body);
+    void build_end(QVBoxLayout* body);
+    void start_over();
+    void add_piece();
+    void remove_piece();
+    void watch(QWidget* field);
+    [[nodiscard]] presenters::NewBatchForm entered() const;
+    void recompute();
+    void show_sheet(const std::optional<core::mix::MixSheet>& sheet);
+    void show_dose(const core::mix::MixSheet& sheet);
+    void show_findings(const core::model::Findings& findings);
+    bool validate();
+    void start();
+
+    QLineEdit* code_ = nullptr;
+    QLineEdit* name_ = nullptr;
+    QComboBox* product_ = nullptr;
+    QLineEdit* species_ = nullptr;
+    QLineEdit* supplier_ = nullptr;
+    QLineEdit* lot_ = nullptr;
+    edits::DayField* started_ = nullptr;
+    edits::ShareField* target_ = nullptr;
+    edits::ChoiceBox<core::model::ReferenceWeight>* reference_ = nullptr;
+    QComboBox* plan_ = nullptr;
+    QLabel* plan_words_ = nullptr;
+    QGridLayout* piece_grid_ = nullptr;
+    std::vector<PieceRow> pieces_;
+    std::vector<std::string> free_codes_;
+    edits::ShareField* salt_ = nullptr;
+    edits::ShareField* sugar_ = nullptr;
+    QComboBox* cure_ = nullptr;
+    edits::ShareField* cure_dose_ = nullptr;
+    edits::ShareField* nitrite_ = nullptr;
+    edits::ShareField* nitrate_ = nullptr;
+    QComboBox* scale_ = nullptr;
+    Sheet* sheet_ = nullptr;
+    Table* sheet_table_ = nullptr;
+    QLabel* dose_ = nullptr;
+    QVBoxLayout* findings_ = nullptr;
+    QCheckBox* accept_ = nullptr;
+    QPushButton* start_ = nullptr;
+    look::Banner* wrong_ = nullptr;
+    core::model::Findings cautions_;
+    bool stopped_ = false;
+    bool fresh_ = true;
+};
+
+} // namespace ui::pages

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "ui/edits/choice_box.h"
+#include "ui/pages/entry_dialog.h"
+
+class QLabel;
+class QPlainTextEdit;
+
+namespace ui::pages {
+
+/// Adds a note, with a photo if there is one.
+class NoteDialog : public EntryDialog {
+    Q_OBJECT
+  public:
+    NoteDialog(presenters::Workspace& workspace, std::optional<core::model::PieceId> piece,
+               std::optional<core::model::BatchId> batch, QWidget* parent);
+
+  protected:
+    std::optional<core::actions::Command> command() override;
+
+  private:
+    void choose_photo();
+    core::model::Note note_;
+    edits::ChoiceBox<core::model::NoteKind>* kind_;
+    QPlainTextEdit* text_;
+    QLabel* photo_;
+};
+
+} // namespace ui::pages

@@ -1,0 +1,72 @@
+#pragma once
+
+#include "core/model/pack.h"
+#include "ui/edits/choice_box.h"
+#include "ui/edits/day_field.h"
+#include "ui/edits/quantity_fields.h"
+#include "ui/pages/entry_dialog.h"
+
+class QCheckBox;
+class QLineEdit;
+
+namespace ui::pages {
+
+/// Packs a finished piece, or part of it.
+class PackDialog : public EntryDialog {
+    Q_OBJECT
+  public:
+    /// `piece` is chosen beforehand where it is known.
+    PackDialog(presenters::Workspace& workspace, std::optional<core::model::PieceId> piece,
+               QWidget* parent);
+
+  protected:
+    std::optional<core::actions::Command> command() override;
+
+  private:
+    void piece_chosen();
+    QComboBox* piece_;
+    QLineEdit* code_;
+    edits::ChoiceBox<core::model::PackKind>* kind_;
+    edits::MassField* weight_;
+    edits::DayField* packed_;
+    edits::DayField* keep_by_;
+    QLineEdit* place_;
+};
+
+/// Changes place and dates of a pack.
+class PackChangeDialog : public EntryDialog {
+    Q_OBJECT
+  public:
+    PackChangeDialog(presenters::Workspace& workspace, const core::model::Pack& pack,
+                     QWidget* parent);
+
+  protected:
+    std::optional<core::actions::Command> command() override;
+
+  private:
+    core::model::Pack pack_;
+    QLineEdit* code_;
+    QLineEdit* place_;
+    edits::DayField* opened_;
+    edits::DayField* keep_by_;
+};
+
+/// Takes something out of a pack: used, given, sold, thrown out, hung again, counted.
+class TakeDialog : public EntryDialog {
+    Q_OBJECT
+  public:
+    TakeDialog(presenters::Workspace& workspace, const core::model::Pack& pack, QWidget* parent);
+
+  protected:
+    std::optional<core::actions::Command> command() override;
+
+  private:
+    core::model::Pack pack_;
+    edits::ChoiceBox<core::model::MoveKind>* kind_;
+    edits::MassField* amount_;
+    QCheckBox* all_;
+    QLineEdit* to_whom_;
+    QLineEdit* note_;
+};
+
+} // namespace ui::pages

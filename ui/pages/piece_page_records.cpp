@@ -1,0 +1,432 @@
+// What the piece page shows and does, apart from how it is laid out (piece_page.cpp).
+#include "ui/charts/chart_view.h"
+#include "ui/look/pieces.h"
+#include "ui/pages/event_dialog.h"
+#include "ui/pages/note_dialog.h"
+#include "ui/pages/piece_page.h"
+#include "ui/pages/weighing_dialog.h"
+#include "ui/presenters/workspace.h"
+#include "ui/text/date_words.h"
+#include "ui/text/finding_words.h"
+#include "ui/text/model_words.h"
+#include "ui/text/quantity_words.h"
+
+#include <QComboBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+namespace ui::pages {
+
+using core::model::PieceState;
+
+QWidget* PiecePage::build_weighings() {
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    auto* row = new QHBoxLayout;
+    row->addWidget(look::caption(tr("Enter corrects the marked weighing; the old entry stays.")),
+                   1);
+    auto* correct = look::button("weighing_correct", tr("C&orrect…"));
+    auto* withdraw = look::button("weighing_withdraw", tr("Take &back…"));
+    row->addWidget(correct);
+    row->addWidget(withdraw);
+    column->addLayout(row);
+    weighings_ = new Weighings(
+        weighing_columns(), [](const auto& r) { return r.weighing.id.row(); }, this);
+    weighing_table_ = new Table("weighing_table", tr("Weighings"));
+    weighing_table_->show_model(weighings_);
+    column->addWidget(weighing_table_, 1);
+    connect(weighing_table_, &Table::opened, this, &PiecePage::amend);
+    connect(correct, &QPushButton::clicked, this, [this] { amend(weighing_table_->current_id()); });
+    connect(withdraw, &QPushButton::clicked, this, &PiecePage::withdraw_weighing);
+    return side;
+}
+
+QWidget* PiecePage::build_events() {
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    auto* row = new QHBoxLayout;
+    row->addStretch(1);
+    auto* withdraw = look::button("event_withdraw", tr("Take &back…"));
+    row->addWidget(withdraw);
+    column->addLayout(row);
+    events_ = new Events(
+        event_columns(), [](const auto& e) { return e.id.row(); }, this);
+    event_table_ = new Table("event_table", tr("Events"));
+    event_table_->show_model(events_);
+    column->addWidget(event_table_, 1);
+    connect(withdraw, &QPushButton::clicked, this, &PiecePage::withdraw_event);
+    return side;
+}
+
+QWidget* PiecePage::build_notes() {
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    auto* row = new QHBoxLayout;
+    row->addStretch(1);
+    auto* add = look::button("note_add", tr("Add a &note…"));
+    row->addWidget(add);
+    column->addLayout(row);
+    notes_ = new Notes(
+        note_columns(), [](const auto& n) { return n.id.row(); }, this);
+    auto* table = new Table("note_table", tr("Notes"));
+    table->show_model(notes_);
+    column->addWidget(table, 1);
+    connect(add, &QPushButton::clicked, this, &PiecePage::add_note);
+    return side;
+}
+
+std::vector<PiecePage::Weighings::Column> PiecePage::weighing_columns() const {
+    const auto style = workspace_.style();
+    return {
+        {tr("When"),
+         [style](const auto& r) { return text::words(r.weighing.taken_at, style); },
+         [](const auto& r) {
+             return QVariant(static_cast<qlonglong>(r.weighing.taken_at.unix_seconds()));
+         },
+         false,
+         {}},
+        {tr("What is on it"),
+         [](const auto& r) { return text::words(r.weighing.state); },
+         {},
+         false,
+         {}},
+        {tr("On the scale"),
+         [style](const auto& r) {
+             return text::words(r.weighing.on_scale, style, r.weighing.scale_step);
+         },
+         [](const auto& r) { return QVariant(r.weighing.on_scale.in_grams()); },
+         true,
+         {}},
+        {tr("Tare"),
+         [style](const auto& r) { return text::words(r.weighing.tare, style); },
+         {},
+         true,
+         {}},
+        {tr("Net"),
+         [style](const auto& r) { return text::words(r.weighing.net(), style); },
+         [](const auto& r) { return QVariant(r.weighing.net().in_grams()); },
+         true,
+         {}},
+        {tr("Lost"),
+         [style](const auto& r) { return text::words_or_unknown(r.loss, style); },
+         {},
+         true,
+         {}},
+        {tr("Remarks"),
+         [](const auto& r) {
+             QStringList remarks;
+             if (!r.fate.isEmpty()) {
+                 remarks << r.fate;
+             }
+             if (r.weighing.wet_surface) {
+                 remarks << PiecePage::tr("wet surface");
+             }
+             if (!r.weighing.note.empty()) {
+                 remarks << QString::fromStdString(r.weighing.note);
+             }
+             return remarks.join(QStringLiteral("; "));
+         },
+         {},
+         false,
+         {}},
+    };
+}
+
+std::vector<PiecePage::Events::Column> PiecePage::event_columns() const {
+    const auto style = workspace_.style();
+    const auto mass = [style](const std::optional<core::units::Mass>& m) {
+        return text::words_or_unknown(m, style);
+    };
+    return {
+        {tr("When"),
+         [style](const auto& e) { return text::words(e.at, style); },
+         [](const auto& e) { return QVariant(static_cast<qlonglong>(e.at.unix_seconds())); },
+         false,
+         {}},
+        {tr("What"), [](const auto& e) { return text::words(e.kind); }, {}, false, {}},
+        {tr("Net before"), [mass](const auto& e) { return mass(e.net_before); }, {}, true, {}},
+        {tr("Net after"), [mass](const auto& e) { return mass(e.net_after); }, {}, true, {}},
+        {tr("Tare after"), [mass](const auto& e) { return mass(e.tare_after); }, {}, true, {}},
+        {tr("Remarks"),
+         [](const auto& e) {
+             const QString note = QString::fromStdString(e.note);
+             return e.withdrawn ? PiecePage::tr("taken back. %1").arg(note) : note;
+         },
+         {},
+         false,
+         {}},
+    };
+}
+
+std::vector<PiecePage::Notes::Column> PiecePage::note_columns() const {
+    const auto style = workspace_.style();
+    return {
+        {tr("When"),
+         [style](const auto& n) { return text::words(n.at, style); },
+         [](const auto& n) { return QVariant(static_cast<qlonglong>(n.at.unix_seconds())); },
+         false,
+         {}},
+        {tr("About"), [](const auto& n) { return text::words(n.kind); }, {}, false, {}},
+        {tr("Note"),
+         [](const auto& n) { return QString::fromStdString(n.text); },
+         {},
+         false,
+         [](const auto& n) { return QString::fromStdString(n.text); }},
+        {tr("Photo"),
+         [](const auto& n) { return QString::fromStdString(n.photo_name); },
+         {},
+         false,
+         {}},
+    };
+}
+
+void PiecePage::arrive(const Place& place) {
+    piece_ = place.row;
+}
+
+void PiecePage::refresh() {
+    line_.reset();
+    auto history = workspace_.one(workspace_.book().piece_history(piece_id()));
+    if (!history) {
+        return;
+    }
+    const bool writable = !workspace_.is_read_only();
+    for (QWidget* button : std::initializer_list<QWidget*>{change_, event_button_, weigh_}) {
+        button->setEnabled(writable);
+    }
+    line_ = presenters::line_in(workspace_.book(), std::move(*history));
+    const auto& piece = line_->piece();
+    title_->setText(
+        tr("%1 \u2013 %2")
+            .arg(QString::fromStdString(piece.code), QString::fromStdString(piece.name)));
+    QStringList facts = {text::words(piece.state), text::words(piece.form)};
+    if (piece.thickness) {
+        facts << text::words(*piece.thickness, workspace_.style());
+    }
+    if (const auto batch = workspace_.one(workspace_.book().batch(piece.batch))) {
+        facts.prepend(
+            tr("batch %1, %2")
+                .arg(QString::fromStdString(batch->code), QString::fromStdString(batch->name)));
+    }
+    if (!piece.position.empty()) {
+        facts << QString::fromStdString(piece.position);
+    }
+    subtitle_->setText(facts.join(QStringLiteral(" · ")));
+    show_tables();
+    forecast_arrived();
+    workspace_.forecasts().ask({{line_->history, line_->kin}}, workspace_.now());
+}
+
+void PiecePage::forecast_arrived() {
+    if (!line_) {
+        return;
+    }
+    if (const auto* forecast =
+            workspace_.forecasts().find(line_->piece().id, line_->history.revision)) {
+        line_->forecast = *forecast;
+    }
+    show_chart();
+    show_facts();
+}
+
+void PiecePage::show_chart() {
+    if (!line_) {
+        return;
+    }
+    charts::LossCurve curve;
+    curve.name = QString::fromStdString(line_->piece().code);
+    if (line_->towards_target) {
+        curve.reference = line_->towards_target->start;
+    }
+    if (line_->piece().target) {
+        curve.target = line_->piece().target->loss;
+    }
+    for (const auto& point : line_->points) {
+        const auto loss =
+            curve.reference && curve.reference->in_grams() > 0
+                ? core::units::MassShare::of(*curve.reference - point.net, *curve.reference)
+                : core::units::MassShare::fraction(0);
+        curve.points.push_back({point.at, point.net, loss, point.weighing, point.aside, {}});
+    }
+    curve.forecast = line_->forecast;
+    curve.start =
+        line_->hung_at.value_or(curve.points.empty() ? workspace_.now() : curve.points.front().at);
+    charts::LossChartInput input;
+    input.title = tr("Loss curve of %1").arg(curve.name);
+    input.curves = {std::move(curve)};
+    for (const auto& event : line_->history.events) {
+        input.events.push_back({event.at, text::words(event.kind)});
+    }
+    const charts::LossChartOptions options{.weight = measure_->currentIndex() == 1,
+                                           .time = axis_->currentIndex() == 1
+                                                       ? charts::TimeAxis::elapsed
+                                                       : charts::TimeAxis::calendar};
+    input.now = workspace_.now();
+    chart_->show_spec(charts::loss_chart(input, options, workspace_.style()));
+}
+
+void PiecePage::show_facts() {
+    const auto& style = workspace_.style();
+    big_loss_->setText(line_->towards_target ? text::words(line_->towards_target->loss, style)
+                                             : text::unknown());
+    loss_words_->setText(line_->towards_target
+                             ? tr("lost of the %1 (%2)")
+                                   .arg(text::words(line_->towards_target->reference),
+                                        text::words(line_->towards_target->start, style))
+                             : tr("No weight to count a loss from yet."));
+    const auto& target = line_->piece().target;
+    target_words_->setText(target && line_->target_net
+                               ? tr("Target %1: %2 net, %3 on the scale")
+                                     .arg(text::words(target->loss, style, 0),
+                                          text::words(*line_->target_net, style),
+                                          text::words(*line_->target_on_scale(), style))
+                               : tr("No target set."));
+    QString ready =
+        tr("At target: %1").arg(presenters::ready_words(line_->forecast, style, workspace_.now()));
+    if (line_->forecast && line_->forecast->levels_off) {
+        const auto& levels = *line_->forecast->levels_off;
+        ready += QLatin1Char('\n') +
+                 tr("Levels off at %1 to %2")
+                     .arg(text::words(levels.low, style, 0), text::words(levels.high, style, 0));
+    }
+    ready_words_->setText(line_->piece().state == PieceState::finished ? tr("Signed as done.")
+                                                                       : ready);
+    QStringList others;
+    for (const auto& loss : line_->losses) {
+        others
+            << tr("%1 of the %2").arg(text::words(loss.loss, style), text::words(loss.reference));
+    }
+    other_losses_->setText(
+        others.isEmpty() ? QString() : tr("Lost: %1").arg(others.join(QStringLiteral("; "))));
+    show_findings();
+}
+
+void PiecePage::show_findings() {
+    while (auto* item = findings_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    if (!line_->forecast) {
+        return;
+    }
+    int number = 0;
+    for (const auto& finding : line_->forecast->findings) {
+        const QByteArray name = "piece_finding_" + QByteArray::number(number++);
+        auto* banner = new look::Banner(name.constData());
+        banner->say(text::severity_look(finding.severity),
+                    text::finding_words(finding, workspace_.style()));
+        findings_->addWidget(banner);
+    }
+}
+
+void PiecePage::show_tables() {
+    std::vector<WeighingRow> rows;
+    for (const auto& weighing : workspace_.rows(workspace_.book().weighings(piece_id()))) {
+        WeighingRow row{weighing, {}, {}};
+        for (const auto& point : line_->points) {
+            if (point.weighing == weighing.id && line_->towards_target) {
+                const auto start = line_->towards_target->start;
+                row.loss = core::units::MassShare::of(start - point.net, start);
+            }
+        }
+        row.fate = weighing.withdrawn    ? tr("taken back")
+                   : weighing.amended_by ? tr("corrected later")
+                   : weighing.amends     ? tr("a correction")
+                                         : QString();
+        rows.push_back(std::move(row));
+    }
+    std::reverse(rows.begin(), rows.end()); // newest first
+    weighings_->set_columns(weighing_columns());
+    events_->set_columns(event_columns());
+    notes_->set_columns(note_columns());
+    weighings_->set_rows(std::move(rows));
+    events_->set_rows(workspace_.rows(workspace_.book().events(piece_id())));
+    core::services::NoteFilter filter;
+    filter.piece = piece_id();
+    notes_->set_rows(workspace_.rows(workspace_.book().notes(filter)));
+    family_->set_rows(workspace_.rows(workspace_.book().family(piece_id())));
+    tabs_->setTabText(0, tr("Weighings (%1)").arg(weighings_->rowCount()));
+    tabs_->setTabText(1, tr("Events (%1)").arg(events_->rowCount()));
+    tabs_->setTabText(2, tr("Notes (%1)").arg(notes_->rowCount()));
+    tabs_->setTabText(3, tr("Family (%1)").arg(family_->rowCount()));
+}
+
+void PiecePage::weigh() {
+    if (line_) {
+        const auto line = *line_; // refresh() replaces line_ while the dialog closes
+        WeighingDialog(workspace_, line, this).exec();
+    }
+}
+
+void PiecePage::amend(qint64 weighing) {
+    if (!line_ || weighing <= 0 || workspace_.is_read_only()) {
+        return;
+    }
+    const auto entry =
+        workspace_.one(workspace_.book().weighing(core::model::WeighingId::from_row(weighing)));
+    if (!entry || !entry->stands()) {
+        Q_EMIT said(tr("This entry was corrected or taken back already; correct the newer one."));
+        return;
+    }
+    const auto line = *line_;
+    WeighingDialog(workspace_, line, *entry, this).exec();
+}
+
+void PiecePage::withdraw_weighing() {
+    const qint64 row = weighing_table_->current_id();
+    if (row <= 0) {
+        return;
+    }
+    const auto id = core::model::WeighingId::from_row(row);
+    const auto entry = workspace_.one(workspace_.book().weighing(id));
+    if (entry && entry->stands()) {
+        const QString what = tr("%1: %2 on the scale")
+                                 .arg(text::words(entry->taken_at, workspace_.style()),
+                                      text::words(entry->on_scale, workspace_.style()));
+        WithdrawDialog(workspace_, what, core::actions::WithdrawWeighing{id}, this).exec();
+    }
+}
+
+void PiecePage::withdraw_event() {
+    const qint64 row = event_table_->current_id();
+    for (const auto& event : events_->rows()) {
+        if (event.id.row() == row && !event.withdrawn) {
+            const auto command = core::actions::WithdrawEvent{event.id};
+            const QString what = tr("%1: %2").arg(text::words(event.at, workspace_.style()),
+                                                  text::words(event.kind));
+            WithdrawDialog(workspace_, what, command, this).exec();
+            return;
+        }
+    }
+}
+
+void PiecePage::event_dialog(core::model::EventKind kind) {
+    if (line_) {
+        const auto line = *line_;
+        EventDialog(workspace_, line, kind, this).exec();
+    }
+}
+
+void PiecePage::add_note() {
+    if (line_) {
+        NoteDialog(workspace_, line_->piece().id, line_->piece().batch, this).exec();
+    }
+}
+
+void PiecePage::save_chart() {
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save the chart"),
+                                                      title_->text() + QStringLiteral(".pdf"),
+                                                      tr("PDF (*.pdf);;SVG (*.svg);;PNG (*.png)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    Q_EMIT said(chart_->save(path)
+                    ? tr("The chart is in %1.").arg(path)
+                    : tr("%1 could not be written. Choose another place.").arg(path));
+}
+
+} // namespace ui::pages

@@ -1,0 +1,274 @@
+#include "ui/pages/review_page.h"
+
+#include "ui/look/adaptive.h"
+#include "ui/look/pieces.h"
+#include "ui/pages/note_dialog.h"
+#include "ui/pages/page_frame.h"
+#include "ui/presenters/workspace.h"
+#include "ui/text/date_words.h"
+#include "ui/text/finding_words.h"
+#include "ui/text/model_words.h"
+
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+namespace ui::pages {
+
+using core::doneness::CentreFeel;
+using core::model::Verdict;
+using presenters::EvidenceLine;
+
+namespace {
+
+constexpr int week = 7; // the usual round: the next one is the next chance to look
+
+} // namespace
+
+ReviewPage::ReviewPage(presenters::Workspace& workspace, QWidget* parent)
+    : Page(workspace, parent) {
+    const auto frame = frame_page(this, tr("Is it done?"));
+    title_ = findChild<QLabel*>(QStringLiteral("page_title"));
+    auto* back = look::button("review_piece", tr("To the &piece"));
+    frame.head->addWidget(back);
+    connect(back, &QPushButton::clicked, this, [this] {
+        Q_EMIT go({QStringLiteral("piece"), piece_, {}});
+    });
+    frame.body->addWidget(look::caption(
+        tr("Evidence, not a verdict. A number says how much water has gone; your hand, nose and "
+           "eye say the rest. Follow the code where you live and your laboratory.")));
+    findings_ = new QVBoxLayout;
+    findings_->setSpacing(look::lines(this, 0.3));
+    frame.body->addLayout(findings_);
+    auto* both = new look::SideBySide(48);
+    both->add(build_evidence(), 3);
+    both->add(build_decision(), 2);
+    frame.body->addWidget(both, 1);
+    connect(&workspace_.forecasts(), &presenters::Forecasts::arrived, this,
+            &ReviewPage::show_evidence);
+}
+
+QWidget* ReviewPage::build_evidence() {
+    QVBoxLayout* column = nullptr;
+    auto* card = look::card(&column);
+    column->addWidget(look::section_title(tr("Evidence")));
+    const auto hint = [](const EvidenceLine& l) {
+        return QStringList{l.what, l.value, l.remark}.join(QLatin1Char('\n'));
+    };
+    lines_ = new Lines(
+        {{tr("About"), [](const auto& l) { return l.group; }, {}, false, hint},
+         {tr("What"), [](const auto& l) { return l.what; }, {}, false, hint},
+         {tr("Here"), [](const auto& l) { return l.value; }, {}, false, hint},
+         {tr("Beside it"), [](const auto& l) { return l.remark; }, {}, false, hint}},
+        [](const EvidenceLine&) { return qint64(0); }, this);
+    table_ = new Table("evidence_table", tr("Evidence"));
+    table_->show_model(lines_);
+    table_->setSortingEnabled(false);
+    table_->setMinimumHeight(look::lines(this, 16));
+    column->addWidget(table_, 1);
+    return card;
+}
+
+QWidget* ReviewPage::build_decision() {
+    QVBoxLayout* column = nullptr;
+    auto* card = look::card(&column);
+    column->addWidget(look::section_title(tr("Look, then decide")));
+    auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    centre_ = look::named(new QComboBox, "review_centre", tr("The centre feels"));
+    centre_->addItem(tr("not felt yet"), -1);
+    centre_->addItem(tr("soft"), int(CentreFeel::soft));
+    centre_->addItem(tr("springy"), int(CentreFeel::springy));
+    centre_->addItem(tr("firm"), int(CentreFeel::firm));
+    form->addRow(look::field_label(tr("The &centre feels"), centre_), centre_);
+    column->addLayout(form);
+    auto* note = look::button("review_note", tr("Add a &note or photo…"), look::ButtonLook::plain);
+    column->addWidget(note, 0, Qt::AlignLeft);
+    column->addWidget(look::hairline());
+    verdict_ = new QButtonGroup(this);
+    const std::pair<Verdict, QString> verdicts[] = {
+        {Verdict::done, tr("&Done: it comes down")},
+        {Verdict::not_yet, tr("Not &yet: weigh and look again")},
+        {Verdict::discard, tr("Disc&ard: it is thrown out")}};
+    const char* names[] = {"verdict_done", "verdict_not_yet", "verdict_discard"};
+    for (int i = 0; i < 3; ++i) {
+        auto* radio = new QRadioButton(verdicts[i].second);
+        look::named(radio, names[i], QString(verdicts[i].second).remove(QLatin1Char('&')));
+        verdict_->addButton(radio, int(verdicts[i].first));
+        column->addWidget(radio);
+    }
+    again_ = new edits::DayField("review_again", tr("Look again on"), workspace_.style(),
+                                 workspace_.today());
+    again_label_ = look::field_label(tr("&Look again on"), again_->line());
+    column->addWidget(again_label_);
+    column->addWidget(again_);
+    why_ = look::named(new QPlainTextEdit, "review_why", tr("Why"));
+    why_->setTabChangesFocus(true);
+    why_->setFixedHeight(look::lines(this, 4));
+    column->addWidget(look::field_label(tr("&Why"), why_));
+    column->addWidget(why_);
+    person_ = look::named(new QComboBox, "review_person", tr("Signed by"));
+    column->addWidget(look::field_label(tr("Signed &by"), person_));
+    column->addWidget(person_);
+    wrong_ = new look::Banner("review_wrong", this);
+    column->addWidget(wrong_);
+    sign_ = look::button("review_sign", tr("&Sign"), look::ButtonLook::primary);
+    column->addWidget(sign_, 0, Qt::AlignLeft);
+    earlier_ = look::caption({});
+    earlier_->setObjectName(QStringLiteral("review_earlier"));
+    column->addWidget(earlier_);
+    column->addStretch(1);
+    connect(centre_, &QComboBox::activated, this, &ReviewPage::show_evidence);
+    connect(verdict_, &QButtonGroup::idToggled, this, [this] { verdict_chosen(); });
+    connect(sign_, &QPushButton::clicked, this, &ReviewPage::sign);
+    connect(note, &QPushButton::clicked, this, [this] {
+        if (line_) {
+            NoteDialog(workspace_, line_->piece().id, line_->piece().batch, this).exec();
+        }
+    });
+    return card;
+}
+
+void ReviewPage::arrive(const Place& place) {
+    piece_ = place.row;
+    centre_->setCurrentIndex(0);
+    verdict_->setExclusive(false);
+    for (auto* radio : verdict_->buttons()) {
+        radio->setChecked(false);
+    }
+    verdict_->setExclusive(true);
+    why_->clear();
+    again_->set_value(workspace_.today() + week);
+    wrong_->say({}, {});
+    verdict_chosen();
+}
+
+void ReviewPage::fill_people() {
+    const QVariant chosen = person_->currentData();
+    person_->clear();
+    person_->addItem(tr("choose who signs"), 0);
+    for (const auto& person : workspace_.rows(workspace_.book().people())) {
+        if (person.active) {
+            person_->addItem(tr("%1 (%2)").arg(QString::fromStdString(person.name),
+                                               QString::fromStdString(person.initials)),
+                             static_cast<qlonglong>(person.id.row()));
+        }
+    }
+    const auto who = workspace_.who();
+    int index = person_->findData(chosen);
+    if (index <= 0 && who) {
+        index = person_->findData(static_cast<qlonglong>(who->row()));
+    }
+    person_->setCurrentIndex(std::max(0, index));
+}
+
+void ReviewPage::refresh() {
+    line_.reset();
+    auto history =
+        workspace_.one(workspace_.book().piece_history(core::model::PieceId::from_row(piece_)));
+    if (!history) {
+        return;
+    }
+    line_ = presenters::line_in(workspace_.book(), std::move(*history));
+    title_->setText(tr("Is %1 done?").arg(QString::fromStdString(line_->piece().code)));
+    sign_->setEnabled(!workspace_.is_read_only());
+    fill_people();
+    show_evidence();
+    show_decisions();
+    workspace_.forecasts().ask({{line_->history, line_->kin}}, workspace_.now());
+}
+
+void ReviewPage::show_evidence() {
+    if (!line_) {
+        return;
+    }
+    if (const auto* forecast =
+            workspace_.forecasts().find(line_->piece().id, line_->history.revision)) {
+        line_->forecast = *forecast;
+    }
+    const int feel = centre_->currentData().toInt();
+    sheet_ = presenters::evidence_for(
+        workspace_.book(), *line_,
+        feel < 0 ? std::nullopt : std::optional(static_cast<CentreFeel>(feel)), workspace_.now());
+    const auto lines = presenters::evidence_lines(sheet_, workspace_.style());
+    lines_->set_rows(std::vector<EvidenceLine>(lines.begin(), lines.end()));
+    while (auto* item = findings_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    int number = 0;
+    for (const auto& finding : sheet_.findings) {
+        auto* banner =
+            new look::Banner(("review_finding_" + QByteArray::number(number++)).constData());
+        banner->say(text::severity_look(finding.severity),
+                    text::finding_words(finding, workspace_.style()));
+        findings_->addWidget(banner);
+    }
+}
+
+void ReviewPage::show_decisions() {
+    QStringList words;
+    for (const auto& decision :
+         workspace_.rows(workspace_.book().decisions(core::model::PieceId::from_row(piece_)))) {
+        words << tr("%1: %2. %3")
+                     .arg(text::words(decision.at, workspace_.style()),
+                          text::words(decision.verdict), QString::fromStdString(decision.why));
+    }
+    earlier_->setText(
+        words.isEmpty() ? QString() : tr("Signed before:\n%1").arg(words.join(QLatin1Char('\n'))));
+}
+
+void ReviewPage::verdict_chosen() {
+    const bool again = verdict_->checkedId() == int(Verdict::not_yet);
+    again_->setVisible(again);
+    again_label_->setVisible(again);
+}
+
+void ReviewPage::sign() {
+    const int chosen = verdict_->checkedId();
+    const qlonglong person = person_->currentData().toLongLong();
+    if (chosen < 0) {
+        wrong_->say(QStringLiteral("stop"), tr("Choose one of the three first."));
+        return;
+    }
+    if (person <= 0) {
+        wrong_->say(QStringLiteral("stop"),
+                    tr("Choose who signs. People are added in Preferences."));
+        person_->setFocus();
+        return;
+    }
+    const auto verdict = static_cast<Verdict>(chosen);
+    if (verdict == Verdict::not_yet && !again_->validate()) {
+        again_->setFocus();
+        return;
+    }
+    core::model::Decision decision{.piece = core::model::PieceId::from_row(piece_),
+                                   .at = workspace_.now(),
+                                   .verdict = verdict,
+                                   .signed_by = core::model::PersonId::from_row(person)};
+    decision.evidence = presenters::evidence_document(sheet_, workspace_.style());
+    decision.why = why_->toPlainText().trimmed().toStdString();
+    if (verdict == Verdict::not_yet) {
+        decision.weigh_again = again_->value();
+    }
+    if (workspace_.perform(core::actions::SignDecision{decision})) {
+        Q_EMIT go({QStringLiteral("piece"), piece_, {}});
+    }
+}
+
+PageEntry review_page() {
+    return {"review", Side::inner, ReviewPage::tr("Is it done?"),
+            ReviewPage::tr("Evidence beside each other, and a signed decision"),
+            [](presenters::Workspace& workspace, QWidget* parent) -> Page* {
+                return new ReviewPage(workspace, parent);
+            }};
+}
+
+} // namespace ui::pages

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "ui/models/rows_model.h"
+
+#include <QTableView>
+
+namespace ui::pages {
+
+/// The table all pages use: whole rows, sorted by a click on a header, Enter or double-click
+/// opens a row, columns as wide as their content up to a bound, the last one takes the rest.
+class Table : public QTableView {
+    Q_OBJECT
+  public:
+    Table(const char* object_name, const QString& accessible_name, QWidget* parent = nullptr);
+
+    void show_model(models::RowsModelBase* model);
+    [[nodiscard]] qint64 current_id() const; ///< 0 when no row is current
+    /// Makes the row current; the first row when there is none of that id.
+    void set_current_id(qint64 id);
+    void set_filter(const QString& text);
+    void fit_columns();
+    /// Tables inside a scrolling page show all their rows instead of scrolling themselves.
+    void grow_with_rows(bool grow);
+    /// This column takes all the spare room instead of sharing it out.
+    void set_filling_column(int column) { filling_ = column; }
+    [[nodiscard]] int shown_rows() const;
+    [[nodiscard]] QSize sizeHint() const override;
+
+  Q_SIGNALS:
+    void opened(qint64 id);
+    void current_changed(qint64 id);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    models::RowsFilter* filter_;
+    models::RowsModelBase* rows_ = nullptr;
+    qint64 kept_ = 0; ///< the current id across a reset of the model
+    bool grow_ = false;
+    int filling_ = -1;
+};
+
+} // namespace ui::pages

@@ -1,0 +1,94 @@
+#include "ui/presenters/forecasts.h"
+
+#include <QFutureWatcher>
+#include <QtConcurrent>
+
+namespace ui::presenters {
+namespace {
+
+std::int64_t hour_of(core::units::Instant at) {
+    return at.unix_seconds() / 3600;
+}
+
+} // namespace
+
+struct Forecasts::Worker {
+    QFutureWatcher<std::vector<core::model::Forecast>> watcher;
+};
+
+Forecasts::Forecasts(Compute compute, QObject* parent)
+    : QObject(parent), compute_(std::move(compute)), worker_(std::make_unique<Worker>()) {}
+
+Forecasts::~Forecasts() {
+    worker_->watcher.disconnect(this);
+    worker_->watcher.waitForFinished();
+}
+
+const core::model::Forecast* Forecasts::find(core::model::PieceId piece,
+                                             std::int64_t revision) const {
+    const auto kept = kept_.constFind(piece.row());
+    return kept != kept_.constEnd() && kept->revision == revision ? &kept->forecast : nullptr;
+}
+
+bool Forecasts::is_current(const PieceRecord& record, core::units::Instant now) const {
+    const auto kept = kept_.constFind(record.history.piece.id.row());
+    return kept != kept_.constEnd() && kept->revision == record.history.revision &&
+           kept->hour == hour_of(now);
+}
+
+void Forecasts::ask(std::vector<PieceRecord> records, core::units::Instant now) {
+    Asked asked{std::move(records), now};
+    if (busy_) {
+        waiting_ = std::move(asked);
+        return;
+    }
+    start(std::move(asked));
+}
+
+void Forecasts::start(Asked asked) {
+    std::vector<PieceRecord> stale;
+    for (const auto& record : asked.records) {
+        if (!is_current(record, asked.now)) {
+            stale.push_back(record);
+        }
+    }
+    if (stale.empty()) {
+        QMetaObject::invokeMethod(this, &Forecasts::arrived, Qt::QueuedConnection);
+        return;
+    }
+    busy_ = true;
+    Asked work{std::move(stale), asked.now};
+    auto& watcher = worker_->watcher;
+    watcher.disconnect(this);
+    connect(&watcher, &QFutureWatcherBase::finished, this,
+            [this, work] { finish(work, worker_->watcher.result()); });
+    watcher.setFuture(
+        QtConcurrent::run([compute = compute_, work] { return compute(work.records, work.now); }));
+}
+
+void Forecasts::finish(const Asked& asked, std::vector<core::model::Forecast> forecasts) {
+    busy_ = false;
+    for (std::size_t i = 0; i < asked.records.size() && i < forecasts.size(); ++i) {
+        const auto& history = asked.records[i].history;
+        kept_.insert(history.piece.id.row(),
+                     {history.revision, hour_of(asked.now), std::move(forecasts[i])});
+    }
+    if (waiting_) {
+        Asked next = std::move(*waiting_);
+        waiting_.reset();
+        start(std::move(next));
+        if (busy_) {
+            return;
+        }
+    }
+    Q_EMIT arrived();
+}
+
+void Forecasts::wait() {
+    while (busy_) {
+        worker_->watcher.waitForFinished();
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+}
+
+} // namespace ui::presenters

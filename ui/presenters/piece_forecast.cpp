@@ -1,0 +1,30 @@
+#include "ui/presenters/piece_forecast.h"
+
+#include "core/drying/forecast.h"
+#include "ui/presenters/piece_series.h"
+
+namespace ui::presenters {
+
+std::vector<core::model::Forecast> forecast_pieces(const std::vector<PieceRecord>& records,
+                                                   core::units::Instant now) {
+    static_cast<void>(now); // a forecast is as of the last weighing
+    std::vector<core::model::Forecast> forecasts(records.size());
+    std::vector<core::drying::ForecastRequest> requests;
+    std::vector<std::size_t> which;
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const auto series = series_of(records[i].history, records[i].kin);
+        // Without a target or its reference there is nothing to forecast: the empty forecast
+        // says "too few weighings".
+        if (auto request = core::drying::forecast_request(records[i].history.piece, series, {})) {
+            requests.push_back(std::move(*request));
+            which.push_back(i);
+        }
+    }
+    auto made = core::drying::forecast_together(requests);
+    for (std::size_t k = 0; k < made.size(); ++k) {
+        forecasts[which[k]] = std::move(made[k]);
+    }
+    return forecasts;
+}
+
+} // namespace ui::presenters

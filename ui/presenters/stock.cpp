@@ -1,0 +1,97 @@
+#include "ui/presenters/stock.h"
+
+#include <algorithm>
+#include <map>
+
+namespace ui::presenters {
+
+using core::units::Mass;
+
+void rank_for_eating(std::vector<StockLine>& lines) {
+    std::stable_sort(lines.begin(), lines.end(), [](const StockLine& a, const StockLine& b) {
+        if (a.pack.gone != b.pack.gone) {
+            return b.pack.gone;
+        }
+        // An opened pack dries and spoils first whatever its label says.
+        if (a.pack.opened_on.has_value() != b.pack.opened_on.has_value()) {
+            return a.pack.opened_on.has_value();
+        }
+        if (a.pack.keep_by.has_value() != b.pack.keep_by.has_value()) {
+            return a.pack.keep_by.has_value();
+        }
+        if (a.pack.keep_by != b.pack.keep_by) {
+            return *a.pack.keep_by < *b.pack.keep_by;
+        }
+        return a.pack.packed_on < b.pack.packed_on;
+    });
+    int rank = 0;
+    for (auto& line : lines) {
+        line.eat_order = rank++;
+    }
+}
+
+std::vector<StockLine> stock_lines(const core::services::Book& book) {
+    std::vector<StockLine> lines;
+    const auto packs = book.packs();
+    const auto pieces = book.pieces();
+    const auto batches = book.batches();
+    if (!packs || !pieces || !batches) {
+        return lines;
+    }
+    std::map<core::model::PieceId, const core::model::Piece*> piece_of;
+    for (const auto& piece : *pieces) {
+        piece_of[piece.id] = &piece;
+    }
+    std::map<core::model::BatchId, const core::model::Batch*> batch_of;
+    for (const auto& batch : *batches) {
+        batch_of[batch.id] = &batch;
+    }
+    for (const auto& pack : *packs) {
+        StockLine line{pack, {}, {}, {}, 0};
+        if (const auto piece = piece_of.find(pack.piece); piece != piece_of.end()) {
+            line.piece = QString::fromStdString(piece->second->code);
+            const auto batch = batch_of.find(piece->second->batch);
+            if (batch != batch_of.end()) {
+                line.product = QString::fromStdString(batch->second->product);
+                line.batch = QString::fromStdString(batch->second->code);
+            }
+        }
+        lines.push_back(std::move(line));
+    }
+    rank_for_eating(lines);
+    return lines;
+}
+
+std::optional<Yield> yield_of(const core::services::PieceHistory& history,
+                              const core::model::Batch& batch,
+                              const std::vector<core::model::Pack>& packs,
+                              std::optional<Mass> raw_of_whole_batch) {
+    using core::model::WeighedState;
+    std::optional<Mass> raw;
+    for (const auto& weighing : history.weighings) {
+        if (weighing.state == WeighedState::raw ||
+            (!raw && weighing.state == WeighedState::trimmed)) {
+            raw = weighing.net();
+        }
+    }
+    Mass packed = Mass::grams(0);
+    for (const auto& pack : packs) {
+        packed += pack.packed_weight;
+    }
+    if (!raw || raw->in_grams() <= 0 || packed.in_grams() <= 0) {
+        return {};
+    }
+    Yield yield{*raw, packed, core::units::MassShare::of(packed, *raw), {}};
+    if (batch.price_per_kilogram) {
+        // Trim is paid for, too: spread over the pieces by their raw weight.
+        double paid_kilograms = raw->in_kilograms();
+        if (batch.bought_weight && raw_of_whole_batch && raw_of_whole_batch->in_grams() > 0) {
+            paid_kilograms = *batch.bought_weight / *raw_of_whole_batch * raw->in_kilograms();
+        }
+        yield.cost_per_kilogram =
+            *batch.price_per_kilogram * paid_kilograms / packed.in_kilograms();
+    }
+    return yield;
+}
+
+} // namespace ui::presenters
