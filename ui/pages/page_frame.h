@@ -1,12 +1,9 @@
 #pragma once
 
+#include "ui/look/adaptive.h"
 #include "ui/pages/page.h"
 
 class QVBoxLayout;
-
-namespace ui::look {
-class HeadRow;
-}
 
 namespace ui::pages {
 
