@@ -237,7 +237,7 @@ void Teller::hang_piece(LiveBatch& batch, LivePiece& piece, units::Instant when)
 
 void Teller::hang(LiveBatch& batch) {
     const BatchStory& story = *batch.story;
-    const int ago = story.started_days_ago - story.cure_days - story.rest_days;
+    const int ago = days_ago_hung(story);
     const auto when = at(ago, 11);
     if (!has_come(when)) {
         return;

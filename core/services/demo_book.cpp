@@ -71,14 +71,14 @@ void Teller::tell() {
                 has_come(at(ago, 9.3))) {
                 end_cure(batch);
             }
-            if (ago == story.started_days_ago - story.cure_days - story.rest_days &&
-                batch.is_started) {
+            if (ago == days_ago_hung(story) && batch.is_started) {
                 hang(batch);
             }
             if (ago == 1 && story.started_days_ago < 0) {
                 plan_ahead(batch);
             }
         }
+        import_climate(ago);
         calibrate(ago);
         const auto weekday = day(ago).weekday();
         // Sundays, for those who keep to it; pieces that dry in days are weighed every other day.

@@ -116,7 +116,7 @@ void Teller::move_to_cellar() {
 void Teller::cellar_upset() {
     for (const char* code : {"B06", "B07"}) {
         note(NoteKind::action,
-             "Cooler in the cellar tripped overnight; 21 C and wet in the morning. Reset, door "
+             "Cooler in the cellar was off for a day and a half; 21 C and wet. Reset, door "
              "open for an hour, all pieces wiped.",
              upset_day, batch(code).id);
     }

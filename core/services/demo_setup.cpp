@@ -71,6 +71,8 @@ void Teller::add_instruments() {
     };
     const auto cellar = sensor(chambers_[0], "Cellar logger", "middle rail, by the door");
     const auto cabinet = sensor(chambers_[1], "Cabinet logger", "top shelf");
+    sensors_ = {cellar, cabinet};
+    climate_until_ = {at(before_all, 12), at(before_all, 12)};
     const std::vector<model::Instrument> all{
         {.kind = model::InstrumentKind::scale,
          .name = "Bench scale",

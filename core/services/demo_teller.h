@@ -16,6 +16,13 @@
 namespace core::services::demo {
 
 inline constexpr std::int64_t day_s = 86400;
+/// The cellar's cooler trips at eight in the evening of the twenty-seventh day before the last.
+inline constexpr double upset_begins_days_ago = 26 + 4.0 / 24;
+
+/// How many days before the story's end a batch is hung.
+inline int days_ago_hung(const BatchStory& story) {
+    return story.started_days_ago - story.cure_days - story.rest_days;
+}
 
 /// A piece while the story goes on.
 struct LivePiece {
@@ -70,6 +77,11 @@ class Teller {
     void pack(LivePiece& piece, const BatchStory& story, double net, int days_ago);
     void close_finished_batches(int days_ago);
 
+    // the chambers' loggers: demo_climate.cpp
+    void import_climate(int days_ago);
+    [[nodiscard]] double load_of(int chamber, double days_ago) const;
+    model::ClimateReading reading_at(int chamber, units::Instant moment);
+
     // what else happened: demo_incidents.cpp
     void incidents(int days_ago);
     void split_round();
@@ -97,6 +109,8 @@ class Teller {
     std::int64_t midnight_ = 0; ///< of the day of `now`, UTC
     std::vector<model::PersonId> people_;
     std::vector<model::ChamberId> chambers_;
+    std::vector<model::SensorId> sensors_;
+    std::vector<units::Instant> climate_until_; ///< of each sensor
     std::vector<model::InstrumentId> instruments_;
     std::vector<model::RecipeVersionId> recipes_;
     std::vector<model::LotId> lots_; ///< salt, cure, spice

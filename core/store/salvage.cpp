@@ -112,7 +112,9 @@ class TableRescue {
         if (!whole) {
             const std::int64_t last_before_gap = last_kept_;
             walk(select_ + " ORDER BY rowid DESC", result.kept);
-            try_gap(last_before_gap, lowest_from_behind_, result);
+            if (lowest_from_behind_ > last_before_gap) {
+                try_gap(last_before_gap, lowest_from_behind_, result);
+            }
         }
         return result;
     }
@@ -155,20 +157,27 @@ class TableRescue {
     /// Rows between the two walks, each by its number: interior pages may still lead to them.
     void try_gap(std::int64_t after, std::int64_t before, SalvagedTable& result) {
         static constexpr std::int64_t most_tried = 200000;
-        const std::int64_t until = std::min(before, after + most_tried);
-        for (std::int64_t id = after + 1; id < until; ++id) {
+        static constexpr int most_missing = 5000; // in a row: nothing more lies there
+        const std::int64_t until = before - after > most_tried ? after + most_tried : before;
+        SQLite::Statement row(from_.database(), select_ + " WHERE rowid = ?");
+        int missing = 0;
+        for (std::int64_t id = after + 1; id < until && missing < most_missing; ++id) {
             try {
-                SQLite::Statement row(from_.database(), select_ + " WHERE rowid = ?");
                 row.bind(1, id);
                 if (row.executeStep()) {
                     keep(row, result.kept);
+                    missing = 0;
+                } else {
+                    ++missing;
                 }
             } catch (const SQLite::Exception& exception) {
                 if (!is_damage(exception)) {
                     throw;
                 }
                 ++result.lost;
+                missing = 0;
             }
+            row.tryReset();
         }
     }
 

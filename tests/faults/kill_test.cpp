@@ -7,6 +7,7 @@
 #include <csignal>
 #include <cstdlib>
 #include <gtest/gtest.h>
+#include <poll.h>
 #include <random>
 #include <set>
 #include <sys/wait.h>
@@ -79,8 +80,14 @@ TEST(Kill, EveryAcknowledgedEntryIsPresentAndTheBookIsSound) {
             write_until_killed(path, piece, next_s, seed, pipe_ends[1]);
         }
         close(pipe_ends[1]);
-        // From while it is still opening to well into its entries.
-        usleep(static_cast<useconds_t>(chance() % 120000));
+        // One in four at any moment from its start on, while it is still opening; the others in the
+        // middle of its entries, however slow the machine is.
+        if (chance() % 4 != 0) {
+            pollfd first_entry{pipe_ends[0], POLLIN, 0};
+            static constexpr int patience_ms = 30000;
+            ASSERT_EQ(poll(&first_entry, 1, patience_ms), 1);
+        }
+        usleep(static_cast<useconds_t>(chance() % 60000));
         ASSERT_EQ(kill(child, SIGKILL), 0);
         int status = 0;
         ASSERT_EQ(waitpid(child, &status, 0), child);
@@ -114,5 +121,5 @@ TEST(Kill, EveryAcknowledgedEntryIsPresentAndTheBookIsSound) {
     }
     std::printf("kills: %d (%d of them after at least one entry), entries acknowledged: %zu\n",
                 kills, killed_while_writing, acknowledged.size());
-    EXPECT_GT(killed_while_writing, kills / 4);
+    EXPECT_GT(killed_while_writing, kills / 2);
 }
