@@ -215,6 +215,12 @@ void end_climate_import(Connection& book, model::ClimateImportId import_id, cons
     if (log.state != "running") {
         refuse(ErrorCode::not_allowed, "the import has ended");
     }
+    if (!log.first_s) {
+        const auto forget = book.prepared("DELETE FROM climate_import WHERE id = ?1");
+        forget->bind(1, import_id.row());
+        forget->exec();
+        return;
+    }
     const auto action =
         log_action(book, {"import_climate", log.file_name, true, {}}, {end.at, end.who, {}});
     const auto update =

@@ -33,7 +33,7 @@ struct ImportEnd {
     std::optional<model::PersonId> who;
 };
 /// Ends a running import and logs it as one action ("import_climate", about the file), which one
-/// undo takes back.
+/// undo takes back. One that added nothing is forgotten instead: there is nothing to take back.
 void end_climate_import(Connection& book, model::ClimateImportId import_id, const ImportEnd& end);
 
 /// Removes what the import added and makes the roll-ups it touched anew. Readings that other logs

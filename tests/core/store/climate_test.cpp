@@ -106,9 +106,7 @@ TEST_F(ClimateStore, ReImportAddsNothingAndAContradictionKeepsTheOlderReading) {
     const auto before = buckets(ClimateLevel::hour);
     add(log);
     EXPECT_EQ(buckets(ClimateLevel::hour), before);
-    EXPECT_EQ(imports()[0].added, 0);
-    EXPECT_EQ(imports()[0].known, 3);
-    EXPECT_EQ(imports()[0].conflicts, 0);
+    EXPECT_EQ(imports().size(), 1U); // nothing new, so no second import to take back
     add({reading(60, 13), reading(120, 19), reading(180, 15), reading(180, 16)});
     EXPECT_EQ(imports()[0].added, 1);
     EXPECT_EQ(imports()[0].known, 3);
