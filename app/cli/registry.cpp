@@ -10,6 +10,7 @@ namespace app::cli {
     VERB(register_air) \
     VERB(register_cure_time) \
     VERB(register_forecast) \
+    VERB(register_import_climate) \
     VERB(register_mix) \
     VERB(register_water_activity)
 // clang-format on

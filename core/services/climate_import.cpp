@@ -117,9 +117,9 @@ class ImportWriter {
     /// The import as the book has it; unassigned when it brought nothing.
     model::ClimateImport end(bool complete, std::int64_t rejected) {
         model::ClimateImport ended{.sensor = request_.sensor, .made_at = request_.now};
+        ended.complete = complete;
+        ended.rejected = rejected;
         if (!id_.is_assigned()) {
-            ended.complete = complete;
-            ended.rejected = rejected;
             return ended;
         }
         Transaction transaction(book_, Transaction::Kind::immediate);
