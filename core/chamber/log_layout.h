@@ -59,7 +59,7 @@ struct ColumnProfile {
     double median = 0;
     bool counter = false; ///< each number one more (or less) than the last: a line number
     [[nodiscard]] bool is_numeric() const {
-        return numbers > 0 && (numbers + blanks) * 10 >= cells * 7;
+        return numbers > 0 && (numbers + blanks) * 10 >= cells * 6;
     }
 };
 ColumnProfile profile(const SampleTable& table, const StampPlace& place, std::size_t column,
