@@ -38,15 +38,15 @@ std::pair<int, double> urgency(const PieceThen& piece) {
     return {1, piece.loss ? piece.loss->as_fraction() : -1.0};
 }
 
-Exposure::Activity activity_of(const PieceThen& piece, const GrowthRange& range) {
-    if (!piece.water_activity || !range.above_activity) {
+Exposure::Activity activity_of(const PieceThen& piece, const facts::GrowthRange& range) {
+    if (!piece.water_activity || !range.lowest_activity) {
         return Exposure::Activity::unknown;
     }
-    if (piece.water_activity->high <= *range.above_activity) {
+    if (piece.water_activity->high <= *range.lowest_activity) {
         return Exposure::Activity::below;
     }
-    return piece.water_activity->low > *range.above_activity ? Exposure::Activity::above
-                                                             : Exposure::Activity::around;
+    return piece.water_activity->low > *range.lowest_activity ? Exposure::Activity::above
+                                                              : Exposure::Activity::around;
 }
 
 } // namespace
@@ -105,12 +105,12 @@ UpsetCourse course_of(std::span<const model::ClimateReading> readings, units::In
     return course;
 }
 
-std::pair<Duration, Duration> time_within(const UpsetCourse& course, Temperature low,
+std::pair<Duration, Duration> time_within(const UpsetCourse& course, std::optional<Temperature> low,
                                           std::optional<Temperature> high) {
     auto sure = Duration::seconds(0);
     auto possible = Duration::seconds(0);
     for (const auto& stretch : course.stretches) {
-        if (stretch.temperature >= low && (!high || stretch.temperature <= *high)) {
+        if ((!low || stretch.temperature >= *low) && (!high || stretch.temperature <= *high)) {
             (stretch.surely ? sure : possible) += stretch.time;
         }
     }
@@ -119,16 +119,17 @@ std::pair<Duration, Duration> time_within(const UpsetCourse& course, Temperature
     return {sure, std::min(sure + possible, course.to - course.from)};
 }
 
-UpsetRecord upset_record(UpsetCourse course, std::vector<PieceThen> pieces) {
+UpsetRecord upset_record(UpsetCourse course, std::vector<PieceThen> pieces,
+                         const facts::Hurdles& hurdles) {
     std::stable_sort(pieces.begin(), pieces.end(), [](const PieceThen& a, const PieceThen& b) {
         return urgency(a) < urgency(b);
     });
     UpsetRecord record{std::move(course), {}};
     for (auto& piece : pieces) {
         PieceExposure exposure{piece, {}};
-        for (const auto& range : growth_ranges()) {
-            const auto [least, most] = time_within(record.course, range.low, range.high);
-            exposure.exposures.push_back({&range, least, most, activity_of(piece, range)});
+        for (const auto& range : hurdles.organisms) {
+            const auto [least, most] = time_within(record.course, range.lowest, range.highest);
+            exposure.exposures.push_back({range, least, most, activity_of(piece, range)});
         }
         record.pieces.push_back(std::move(exposure));
     }

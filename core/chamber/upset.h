@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/interval.h"
-#include "core/chamber/growth_ranges.h"
+#include "core/facts/hurdles.h"
 #include "core/model/chamber.h"
 #include "core/model/ids.h"
 #include "core/model/plan.h"
@@ -64,8 +64,8 @@ struct PieceThen {
 
 /// Hours in one organism's growth range.
 struct Exposure {
-    const GrowthRange* range;
-    units::Duration least; ///< by air temperature
+    facts::GrowthRange range; ///< cited; shown as unverified where its source is
+    units::Duration least;    ///< by air temperature
     units::Duration most;
     /// How the piece's water activity stands to the table's bound: surely below it the hours are
     /// still counted, and it is said.
@@ -84,11 +84,12 @@ struct UpsetRecord {
     std::vector<PieceExposure> pieces;
 };
 
-UpsetRecord upset_record(UpsetCourse course, std::vector<PieceThen> pieces);
+UpsetRecord upset_record(UpsetCourse course, std::vector<PieceThen> pieces,
+                         const facts::Hurdles& hurdles);
 
 /// Hours of the course within [low, high]; least and most.
 std::pair<units::Duration, units::Duration> time_within(const UpsetCourse& course,
-                                                        units::Temperature low,
+                                                        std::optional<units::Temperature> low,
                                                         std::optional<units::Temperature> high);
 
 } // namespace core::chamber
