@@ -77,16 +77,17 @@ bool says_the_same(Connection& book, std::int64_t sensor, const Row& row) {
 Appended insert_rows(Connection& book, std::int64_t sensor, std::int64_t import_id,
                      const std::vector<Row>& rows) {
     Appended done;
-    const auto insert = book.prepared("INSERT INTO climate_reading VALUES (?1, ?2, ?3, ?4, ?5)"
-                                      " ON CONFLICT DO NOTHING");
-    insert->bind(1, sensor);
-    insert->bind(5, import_id);
+    FastStatement insert(book, "INSERT INTO climate_reading VALUES (?1, ?2, ?3, ?4, ?5)"
+                               " ON CONFLICT DO NOTHING");
+    insert.bind(1, sensor);
+    insert.bind(5, import_id);
     for (const auto& row : rows) {
-        insert->bind(2, row.at_s);
-        bind_optional(*insert, 3, row.temperature);
-        bind_optional(*insert, 4, row.humidity);
-        const bool added = insert->exec() == 1;
-        insert->reset();
+        insert.bind(2, row.at_s);
+        insert.bind(3, row.temperature);
+        insert.bind(4, row.humidity);
+        insert.step();
+        const bool added = insert.changes() == 1;
+        insert.reset();
         if (!added) {
             ++done.known;
             done.conflicts += says_the_same(book, sensor, row) ? 0 : 1;
@@ -149,15 +150,13 @@ model::ClimateBucket bucket_of(const BucketSums& sums) {
 template <class Each>
 void for_each_reading(Connection& book, model::SensorId sensor, Instant from, Instant to,
                       const Each& each) {
-    const auto rows =
-        book.prepared("SELECT at_s, temp_centic, rh_centipct FROM climate_reading"
-                      " WHERE sensor_id = ?1 AND at_s >= ?2 AND at_s < ?3 ORDER BY at_s");
-    rows->bind(1, sensor.row());
-    rows->bind(2, from.unix_seconds());
-    rows->bind(3, to.unix_seconds());
-    while (rows->executeStep()) {
-        each(rows->getColumn(0).getInt64(), optional_integer(rows->getColumn(1)),
-             optional_integer(rows->getColumn(2)));
+    FastStatement rows(book, "SELECT at_s, temp_centic, rh_centipct FROM climate_reading"
+                             " WHERE sensor_id = ?1 AND at_s >= ?2 AND at_s < ?3 ORDER BY at_s");
+    rows.bind(1, sensor.row());
+    rows.bind(2, from.unix_seconds());
+    rows.bind(3, to.unix_seconds());
+    while (rows.step()) {
+        each(rows.integer(0), rows.optional(1), rows.optional(2));
     }
 }
 

@@ -11,9 +11,33 @@
 
 #include <array>
 #include <optional>
+#include <sqlite3.h>
 #include <vector>
 
 namespace core::store {
+
+/// A prepared statement of the engine itself. SQLiteCpp's columns share ownership of the statement
+/// and cost three times the row where a chart reads a hundred thousand of them.
+class FastStatement {
+  public:
+    FastStatement(Connection& book, const char* sql);
+    ~FastStatement();
+    FastStatement(const FastStatement&) = delete;
+    FastStatement& operator=(const FastStatement&) = delete;
+    void bind(int index, std::int64_t value);
+    void bind(int index, const std::optional<std::int64_t>& value);
+    /// True when there is a row; throws like SQLiteCpp on anything but a row or the end.
+    bool step();
+    void reset();
+    [[nodiscard]] std::int64_t integer(int column) const;
+    [[nodiscard]] std::optional<std::int64_t> optional(int column) const;
+    /// Rows changed by the last step.
+    [[nodiscard]] int changes() const;
+
+  private:
+    sqlite3* database_;
+    sqlite3_stmt* statement_ = nullptr;
+};
 
 inline constexpr std::array<std::int64_t, 4> bucket_widths_s{900, 3600, 21600, 86400};
 
