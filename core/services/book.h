@@ -131,6 +131,8 @@ class Book {
 
     // --- keeping ----------------------------------------------------------------------------
     [[nodiscard]] base::Result<IntegrityReport> check_integrity(bool full) const;
+    /// Repair of climate roll-ups that do not agree with their readings: makes all of them anew.
+    base::Status rebuild_roll_ups();
     /// A verified copy at `target` (which must not exist) while the book stays open.
     [[nodiscard]] base::Result<BookSummary> backup_to(const std::string& target) const;
     /// The rotating backup: makes today's and this week's when missing, verifies it, drops what

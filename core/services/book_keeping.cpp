@@ -1,6 +1,7 @@
 // Backups and integrity: the part of services::Book that keeps the file itself.
 #include "core/services/book.h"
 #include "core/store/backup.h"
+#include "core/store/climate.h"
 #include "core/store/integrity.h"
 #include "core/store/restore.h"
 #include "core/store/store.h"
@@ -32,6 +33,10 @@ Result<IntegrityReport> Book::check_integrity(bool full) const {
     return store::guarded([&] {
         return IntegrityReport{full, store::integrity_problems(store_->connection(), full)};
     });
+}
+
+base::Status Book::rebuild_roll_ups() {
+    return store_->change([](Connection& book) { store::rebuild_climate_roll_ups(book); });
 }
 
 Result<BookSummary> Book::backup_to(const std::string& target) const {

@@ -76,4 +76,8 @@ std::int64_t climate_count(Connection& book, model::SensorId sensor, units::Inst
 /// agree. Reads the whole table once. At most 100 problems are told.
 std::vector<std::string> climate_problems(Connection& book);
 
+/// Makes every roll-up of every sensor anew from its readings: the repair for what
+/// climate_problems finds in roll-ups. Expects a Transaction.
+void rebuild_climate_roll_ups(Connection& book);
+
 } // namespace core::store

@@ -93,4 +93,15 @@ std::vector<std::string> climate_problems(Connection& book) {
     return problems;
 }
 
+void rebuild_climate_roll_ups(Connection& book) {
+    book.run("DELETE FROM climate_bucket");
+    for (const std::int64_t sensor : sensors_with_climate(book)) {
+        const auto extent = climate_extent(book, model::SensorId::from_row(sensor));
+        if (extent) {
+            rebuild_buckets(book, sensor, extent->first.unix_seconds(),
+                            extent->last.unix_seconds());
+        }
+    }
+}
+
 } // namespace core::store

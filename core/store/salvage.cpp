@@ -5,6 +5,7 @@
 #include "core/store/file_facts.h"
 #include "core/store/integrity.h"
 #include "core/store/migrations.h"
+#include "core/store/salvage_links.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -190,96 +191,6 @@ class TableRescue {
     std::int64_t lowest_from_behind_ = 0;
 };
 
-/// One row that names another which was lost.
-struct Orphan {
-    std::string table;
-    std::int64_t row = 0;
-    std::string parent;
-    std::string column;
-    std::int64_t parent_row = 0;
-};
-
-std::vector<Orphan> orphans_of(Connection& book) {
-    std::vector<Orphan> orphans;
-    {
-        const auto statement = book.prepared(
-            "SELECT bad.\"table\", bad.rowid, bad.parent, list.\"from\" FROM"
-            " pragma_foreign_key_check AS bad, pragma_foreign_key_list(bad.\"table\") AS list"
-            " WHERE list.id = bad.fkid");
-        while (statement->executeStep()) {
-            orphans.push_back({.table = statement->getColumn(0).getString(),
-                               .row = statement->getColumn(1).getInt64(),
-                               .parent = statement->getColumn(2).getString(),
-                               .column = statement->getColumn(3).getString()});
-        }
-    }
-    for (Orphan& orphan : orphans) {
-        const auto statement = book.prepared("SELECT \"" + orphan.column + "\" FROM \"" +
-                                             orphan.table + "\" WHERE rowid = ?");
-        statement->bind(1, orphan.row);
-        orphan.parent_row = statement->executeStep() ? statement->getColumn(0).getInt64() : 0;
-    }
-    return orphans;
-}
-
-/// How a stand-in for a lost owner looks, by table. `?1` is its number.
-const char* stand_in_sql(const std::string& table) {
-    static const std::vector<std::pair<std::string, const char*>> all{
-        {"batch",
-         "INSERT INTO batch VALUES (?1, 'recovered-' || ?1, 'recovered', '', '', '', '', NULL, 0,"
-         " 'in_progress', NULL, NULL, NULL, 0, '')"},
-        // Its batch is a stand-in too; the next round of checks makes it.
-        {"piece",
-         "INSERT INTO piece VALUES (?1, 1000000000, 'R' || ?1, 'recovered', 'slab', NULL, NULL,"
-         " 'none', NULL, NULL, NULL, NULL, '', 0, 1, 'finished')"},
-        {"person", "INSERT INTO person VALUES (?1, 'recovered ' || ?1, '', 0)"},
-        {"chamber",
-         "INSERT INTO chamber VALUES (?1, 'recovered ' || ?1, 'other', NULL, NULL, NULL, NULL,"
-         " NULL, 0, '')"},
-        {"instrument",
-         "INSERT INTO instrument VALUES (?1, 'other', 'recovered ' || ?1, NULL, NULL, NULL, 0)"},
-        {"recipe", "INSERT INTO recipe VALUES (?1, 'recovered ' || ?1, 1)"},
-        {"ingredient", "INSERT INTO ingredient VALUES (?1, '', 'recovered ' || ?1, '')"},
-        {"pack",
-         "INSERT INTO pack VALUES (?1, 1000000000, 'recovered-' || ?1, 'whole', 0, 0, 0, NULL,"
-         " NULL, '', '', 1)"},
-    };
-    for (const auto& [name, sql] : all) {
-        if (name == table) {
-            return sql;
-        }
-    }
-    return nullptr;
-}
-
-/// Gives rows whose owner was lost a stand-in owner, or lets go of a link that may be empty, or,
-/// for a mere tie between two rows, of the tie.
-void mend_links(Connection& book) {
-    static constexpr int rounds = 6; // the longest chain of owners is piece -> batch -> ...
-    for (int round = 0; round < rounds; ++round) {
-        const auto orphans = orphans_of(book);
-        if (orphans.empty()) {
-            return;
-        }
-        for (const Orphan& orphan : orphans) {
-            if (const char* sql = stand_in_sql(orphan.parent); sql != nullptr) {
-                const auto statement = book.prepared(std::string(sql).replace(6, 0, " OR IGNORE"));
-                statement->bind(1, orphan.parent_row);
-                statement->exec();
-                continue;
-            }
-            const auto let_go = book.prepared("UPDATE OR IGNORE \"" + orphan.table + "\" SET \"" +
-                                              orphan.column + "\" = NULL WHERE rowid = ?");
-            let_go->bind(1, orphan.row);
-            let_go->exec();
-        }
-    }
-    // What is left are ties of WITHOUT ROWID tables to rows that are gone.
-    book.run("DELETE FROM event_piece WHERE event_id NOT IN (SELECT id FROM event)"
-             " OR piece_id NOT IN (SELECT id FROM piece)");
-    book.run("DELETE FROM action_entry WHERE action_id NOT IN (SELECT id FROM action)");
-}
-
 } // namespace
 
 std::vector<SalvagedTable> salvage(const std::string& damaged, const std::string& target,
@@ -315,6 +226,7 @@ std::vector<SalvagedTable> salvage(const std::string& damaged, const std::string
             about->bind(2, now.unix_seconds());
             about->exec();
         }
+        mend_climate(to); // may name a lost sensor, which is given a stand-in next
         mend_links(to);
         transaction.commit();
         if (const auto problems = integrity_problems(to, true); !problems.empty()) {

@@ -2,7 +2,9 @@
 #include "core/store/backup.h"
 
 #include "core/actions/perform.h"
+#include "core/store/climate.h"
 #include "core/store/fault.h"
+#include "core/store/integrity.h"
 #include "core/store/restore.h"
 #include "core/store/store.h"
 #include "tests/support/book_dump.h"
@@ -215,4 +217,30 @@ TEST_F(BackupTest, SalvageGivesOrphansAStandIn) {
                                                                           " weighing"));
     EXPECT_EQ(query(target, "SELECT count(*) FROM piece WHERE name = 'recovered'"), "1");
     EXPECT_EQ(query(target, "SELECT count(*) FROM pragma_foreign_key_check"), "0");
+}
+
+TEST_F(BackupTest, SalvageKeepsReadingsAndTheLogWhateverTheyLost) {
+    weigh(start("B01"), 3);
+    store.reset();
+    run_sql(path, "PRAGMA foreign_keys=OFF;"
+                  "INSERT INTO climate_reading VALUES (4, 1000, 1250, 7510, 9), (4, 5000, 1260,"
+                  " 7490, 9);"
+                  "INSERT INTO climate_bucket VALUES (4, 900, 0, 9, 9, 1, 1, 1, 1, 1, 1);"
+                  "DELETE FROM step WHERE id = 2; DELETE FROM batch;");
+    const std::string target = folder.file("saved.saltloft");
+    salvage(path, target, at_s(test_now_s));
+    EXPECT_EQ(query(target, "SELECT count(*) FROM climate_reading"), "2");
+    EXPECT_EQ(query(target, "SELECT file_name FROM climate_import WHERE id = 9"), "recovered");
+    EXPECT_EQ(query(target, "SELECT sum(temp_count) FROM climate_bucket WHERE width_s = 900"), "2");
+    EXPECT_EQ(query(target, "SELECT why FROM step WHERE id = 2"), "recovered");
+    EXPECT_EQ(query(target, "SELECT count(*) FROM weighing"), "5");
+    path = target;
+    reopen();
+    EXPECT_FALSE(store->is_read_only());
+    // And the roll-ups of an open book can be made anew.
+    run_sql(path, "UPDATE climate_bucket SET temp_sum_centic = 1");
+    EXPECT_FALSE(integrity_problems(store->connection(), true).empty());
+    ASSERT_TRUE(
+        store->change([](Connection& book) { rebuild_climate_roll_ups(book); }).has_value());
+    EXPECT_TRUE(integrity_problems(store->connection(), true).empty());
 }
