@@ -242,10 +242,10 @@ std::optional<ChartPainter::Hit> ChartPainter::hit(const QPointF& at, double rea
     return best;
 }
 
-bool ChartPainter::save(const QString& path, bool light) {
+bool ChartPainter::save(const QString& path) {
     const QString suffix = QFileInfo(path).suffix().toLower();
-    const QSize size = plot_->size().isEmpty() ? QSize(900, 540) : plot_->size();
-    Q_UNUSED(light)
+    // A chart that was never laid out has the toolkit's thumbnail size.
+    const QSize size = plot_->width() < 300 ? QSize(900, 540) : plot_->size();
     if (suffix == QLatin1String("svg")) {
         QSvgGenerator svg;
         svg.setFileName(path);

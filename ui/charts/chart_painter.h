@@ -39,7 +39,7 @@ class ChartPainter : public QObject {
     /// Rings one point as the reading cursor; absent hides the ring.
     void mark(std::optional<Hit> hit);
 
-    bool save(const QString& path, bool light);
+    bool save(const QString& path);
     void draw(QPainter* painter, QSize size);
 
   Q_SIGNALS:

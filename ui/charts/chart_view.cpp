@@ -71,7 +71,7 @@ void ChartView::read(const QString& text) {
 }
 
 bool ChartView::save(const QString& path) {
-    return painter_->save(path, true);
+    return painter_->save(path);
 }
 
 void ChartView::draw(QPainter* painter, QSize size) {

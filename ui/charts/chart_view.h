@@ -28,7 +28,7 @@ class ChartView : public QWidget {
     /// Writes the chart as it stands; the suffix says how: png, svg or pdf. False when the file
     /// could not be written.
     bool save(const QString& path);
-    /// For print: draws into `painter` with the given size, always in the light palette.
+    /// For print: draws into `painter` with the given size.
     void draw(QPainter* painter, QSize size);
 
     void zoom(double factor);

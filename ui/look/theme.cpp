@@ -93,7 +93,7 @@ QTableView, QTreeView, QListView { background: %surface; alternate-background-co
   border: 1px solid %line; border-radius: 0.3em; gridline-color: %line; outline: 0;
   selection-background-color: %selection; selection-color: %text; }
 QTableView:focus, QTreeView:focus, QListView:focus { border: 2px solid %accent; }
-QTableView::item { border: 0; padding: 0 0.5em; }
+QTableView::item { border: 0; padding: 0 0.3em; }
 QHeaderView::section { background: %window; color: %muted; border: none; border-bottom: 1px solid %line;
   padding: 0.35em 0.5em; }
 QTabBar::tab { background: transparent; color: %muted; padding: 0.4em 1em; border: none; border-bottom: 3px solid transparent; }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QAbstractTableModel>
+#include <QFont>
 #include <QSortFilterProxyModel>
 #include <QString>
 #include <QVariant>
@@ -34,6 +35,7 @@ class RowsModel : public RowsModelBase {
         std::function<QVariant(const Row&)> sort; ///< empty: by the text
         bool number = false;                      ///< set to the right
         std::function<QString(const Row&)> hint;  ///< tool tip; empty: none
+        std::function<bool(const Row&)> strong;   ///< written bold; empty: never
     };
 
     RowsModel(std::vector<Column> columns, std::function<qint64(const Row&)> id,
@@ -82,6 +84,11 @@ class RowsModel : public RowsModelBase {
         case Qt::TextAlignmentRole:
             return QVariant::fromValue(column.number ? Qt::AlignRight | Qt::AlignVCenter
                                                      : Qt::AlignLeft | Qt::AlignVCenter);
+        case Qt::FontRole: {
+            QFont bold;
+            bold.setWeight(QFont::DemiBold);
+            return column.strong && column.strong(row) ? QVariant(bold) : QVariant();
+        }
         case sort_role:
             return column.sort ? column.sort(row) : QVariant(column.text(row));
         case id_role:

@@ -86,7 +86,7 @@ void PiecePage::build_head(look::HeadRow* head) {
 QWidget* PiecePage::build_chart() {
     QVBoxLayout* column = nullptr;
     auto* card = look::card(&column);
-    auto* row = new QHBoxLayout;
+    auto* row = new look::HeadRow(look::lines(this, 0.3));
     measure_ = look::named(new QComboBox, "chart_measure", tr("What the chart shows"));
     measure_->addItems({tr("loss in percent"), tr("net weight")});
     axis_ = look::named(new QComboBox, "chart_axis", tr("Time axis"));
@@ -95,7 +95,6 @@ QWidget* PiecePage::build_chart() {
     auto* save = look::button("chart_save", tr("Save the c&hart…"), look::ButtonLook::plain);
     row->addWidget(measure_);
     row->addWidget(axis_);
-    row->addStretch(1);
     row->addWidget(all);
     row->addWidget(save);
     column->addLayout(row);

@@ -137,28 +137,32 @@ std::vector<StockPage::Rows::Column> StockPage::columns() const {
          false,
          {}},
         {tr("Product"), [](const auto& l) { return l.product; }, {}, false, {}},
-        {tr("How"), [](const auto& l) { return text::words(l.pack.kind); }, {}, false, {}},
+        {tr("How"),
+         [style](const auto& l) {
+             const QString how = text::words(l.pack.kind);
+             return l.pack.opened_on ? StockPage::tr("%1, open since %2")
+                                           .arg(how, text::short_words(*l.pack.opened_on, style))
+                                     : how;
+         },
+         {},
+         false,
+         {}},
         {tr("Left"),
-         [style](const auto& l) { return text::words(l.pack.weight_left, style); },
+         [style](const auto& l) {
+             const QString left = text::words(l.pack.weight_left, style);
+             return l.pack.weight_left == l.pack.packed_weight
+                        ? left
+                        : StockPage::tr("%1 of %2")
+                              .arg(left, text::words(l.pack.packed_weight, style));
+         },
          [](const auto& l) { return QVariant(l.pack.weight_left.in_grams()); },
          true,
          {}},
-        {tr("Packed"),
-         [style](const auto& l) { return text::words(l.pack.packed_weight, style); },
-         [](const auto& l) { return QVariant(l.pack.packed_weight.in_grams()); },
-         true,
-         {}},
-        {tr("Packed on"),
-         [day](const auto& l) { return day(l.pack.packed_on); },
-         [](const auto& l) { return QVariant(l.pack.packed_on.days_since_epoch()); },
-         false,
-         {}},
-        {tr("Open since"), [day](const auto& l) { return day(l.pack.opened_on); }, {}, false, {}},
         {tr("Keep until"),
          [day, today](const auto& l) {
              const QString written = day(l.pack.keep_by);
              return l.pack.keep_by && *l.pack.keep_by < today && !l.pack.gone
-                        ? StockPage::tr("%1 \u25B2 past").arg(written)
+                        ? StockPage::tr("\u25B2 %1, past").arg(written)
                         : written;
          },
          [](const auto& l) {

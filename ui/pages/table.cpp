@@ -116,6 +116,14 @@ void Table::fit_columns() {
         }
         header->setStretchLastSection(true);
     }
+    if (wrap_) {
+        resizeRowsToContents();
+    }
+}
+
+void Table::wrap_rows(bool wrap) {
+    wrap_ = wrap;
+    setWordWrap(wrap);
 }
 
 void Table::grow_with_rows(bool grow) {

@@ -23,6 +23,8 @@ class Table : public QTableView {
     void grow_with_rows(bool grow);
     /// This column takes all the spare room instead of sharing it out.
     void set_filling_column(int column) { filling_ = column; }
+    /// Long texts take more lines instead of being cut.
+    void wrap_rows(bool wrap);
     [[nodiscard]] int shown_rows() const;
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -40,6 +42,7 @@ class Table : public QTableView {
     qint64 kept_ = 0; ///< the current id across a reset of the model
     bool grow_ = false;
     int filling_ = -1;
+    bool wrap_ = false;
 };
 
 } // namespace ui::pages

@@ -1,5 +1,7 @@
 #include "ui/text/error_words.h"
 
+#include "ui/text/finding_words.h"
+
 #include <QCoreApplication>
 
 namespace ui::text {
@@ -109,9 +111,29 @@ QString sentence_of_book(ErrorCode code) {
     }
 }
 
+/// The book names what it refuses by the codes of findings; those have sentences already.
+QString sentences_of_codes(const core::base::Error& error) {
+    QStringList sentences;
+    QString detail = QString::fromStdString(error.detail);
+    for (const QString& code : detail.replace(QLatin1Char(','), QLatin1Char(' '))
+                                   .split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+        if (!has_sentence(code.toStdString())) {
+            return {};
+        }
+        core::model::Finding finding{.code = code.toStdString(), .place = error.where};
+        sentences << finding_words(finding, Style{});
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
 } // namespace
 
 QString error_words(const core::base::Error& error) {
+    if (error.code == ErrorCode::not_allowed || error.code == ErrorCode::conflict) {
+        if (const QString known = sentences_of_codes(error); !known.isEmpty()) {
+            return known;
+        }
+    }
     QString sentence = sentence_of_entry(error.code);
     if (sentence.isEmpty()) {
         sentence = sentence_of_file(error.code);

@@ -14,6 +14,7 @@ struct FindingSentence {
 // One table an area of the core; a new area adds a file finding_words_AREA.cpp and a line here
 // and in finding_words.cpp.
 std::span<const FindingSentence> book_sentences();
+std::span<const FindingSentence> entry_sentences();
 std::span<const FindingSentence> drying_sentences();
 std::span<const FindingSentence> mix_sentences();
 std::span<const FindingSentence> doneness_sentences();

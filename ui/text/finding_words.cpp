@@ -16,8 +16,8 @@ struct FindingWords {
     Q_DECLARE_TR_FUNCTIONS(FindingWords)
 };
 
-std::array<std::span<const FindingSentence>, 6> tables() {
-    return {book_sentences(),     drying_sentences(),   mix_sentences(),
+std::array<std::span<const FindingSentence>, 7> tables() {
+    return {book_sentences(),     entry_sentences(),    drying_sentences(), mix_sentences(),
             doneness_sentences(), planning_sentences(), chamber_sentences()};
 }
 
