@@ -43,6 +43,7 @@ QLabel* paragraph(const QString& text, QWidget* parent) {
     auto* made = label(text, parent);
     made->setWordWrap(true);
     made->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    made->setFocusPolicy(Qt::NoFocus); // text is read, not visited with Tab
     return made;
 }
 

@@ -73,12 +73,12 @@ void BatchesPage::build_body(QVBoxLayout* body) {
     auto* lower = new QWidget;
     auto* column = new QVBoxLayout(lower);
     column->setContentsMargins(0, look::lines(this, 0.4), 0, 0);
-    auto* heading = new QHBoxLayout;
+    auto* heading = new look::HeadRow(look::lines(this, 0.4));
     batch_title_ = look::section_title({});
     batch_title_->setObjectName(QStringLiteral("batch_title"));
     add_piece_ = look::button("add_piece", tr("&Add a piece…"));
     change_ = look::button("change_batch", tr("&Change the batch…"));
-    heading->addWidget(batch_title_, 1);
+    heading->addWidget(batch_title_);
     heading->addWidget(change_);
     heading->addWidget(add_piece_);
     column->addLayout(heading);

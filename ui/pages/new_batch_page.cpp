@@ -9,7 +9,6 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -92,15 +91,9 @@ void NewBatchPage::build_pieces(QVBoxLayout* body) {
     column->addWidget(look::section_title(tr("The pieces")));
     column->addWidget(look::caption(tr("Raw weight as it goes into the cure, without wrapping. "
                                        "Measure the thickness at the thickest point.")));
-    piece_grid_ = new QGridLayout;
-    piece_grid_->setHorizontalSpacing(look::lines(this, 0.6));
-    int at = 0;
-    for (const QString& head :
-         {tr("Code"), tr("Cut or description"), tr("Raw weight"), tr("Thickness"), tr("Shape")}) {
-        piece_grid_->addWidget(look::caption(head), 0, at++);
-    }
-    piece_grid_->setColumnStretch(5, 1);
-    column->addLayout(piece_grid_);
+    piece_rows_ = new QVBoxLayout;
+    piece_rows_->setSpacing(look::lines(this, 0.4));
+    column->addLayout(piece_rows_);
     auto* buttons = new QHBoxLayout;
     auto* more = look::button("new_more", tr("One piece &more"), look::ButtonLook::plain);
     auto* fewer = look::button("new_fewer", tr("One piece &fewer"), look::ButtonLook::plain);
@@ -240,12 +233,18 @@ void NewBatchPage::add_piece() {
     if (static_cast<std::size_t>(n) < free_codes_.size()) {
         piece.code->setText(QString::fromStdString(free_codes_[static_cast<std::size_t>(n)]));
     }
-    int at = 0;
+    // Placeholders instead of column heads: in a narrow window the fields stand below each other.
+    piece.code->setPlaceholderText(tr("code"));
+    piece.name->setPlaceholderText(tr("cut or description"));
+    piece.raw->set_placeholder(tr("raw weight"));
+    piece.thickness->set_placeholder(tr("thickness"));
+    piece.row = new look::SideBySide(40);
     for (QWidget* field : std::initializer_list<QWidget*>{piece.code, piece.name, piece.raw,
                                                           piece.thickness, piece.form}) {
-        piece_grid_->addWidget(field, n + 1, at++, Qt::AlignTop);
+        piece.row->add(field, field == piece.name ? 2 : 1);
         watch(field);
     }
+    piece_rows_->addWidget(piece.row);
     pieces_.push_back(piece);
 }
 
@@ -255,11 +254,8 @@ void NewBatchPage::remove_piece() {
     }
     const PieceRow piece = pieces_.back();
     pieces_.pop_back();
-    for (QWidget* field : std::initializer_list<QWidget*>{piece.code, piece.name, piece.raw,
-                                                          piece.thickness, piece.form}) {
-        piece_grid_->removeWidget(field);
-        field->deleteLater();
-    }
+    piece_rows_->removeWidget(piece.row);
+    piece.row->deleteLater();
 }
 
 PageEntry new_batch_page() {

@@ -10,7 +10,6 @@
 
 class QCheckBox;
 class QFormLayout;
-class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -18,7 +17,8 @@ class QVBoxLayout;
 
 namespace ui::look {
 class Banner;
-}
+class SideBySide;
+} // namespace ui::look
 
 namespace ui::pages {
 
@@ -38,6 +38,7 @@ class NewBatchPage : public Page {
         edits::MassField* raw;
         edits::LengthField* thickness;
         edits::ChoiceBox<core::model::Form>* form;
+        look::SideBySide* row = nullptr;
     };
     struct SheetRow {
         QString what;
@@ -73,7 +74,7 @@ class NewBatchPage : public Page {
     edits::ChoiceBox<core::model::ReferenceWeight>* reference_ = nullptr;
     QComboBox* plan_ = nullptr;
     QLabel* plan_words_ = nullptr;
-    QGridLayout* piece_grid_ = nullptr;
+    QVBoxLayout* piece_rows_ = nullptr;
     std::vector<PieceRow> pieces_;
     std::vector<std::string> free_codes_;
     edits::ShareField* salt_ = nullptr;

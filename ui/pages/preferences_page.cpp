@@ -26,7 +26,7 @@ QComboBox* box(const char* object_name, const QString& name,
                const QVector<QPair<QString, QVariant>>& choices) {
     auto* made = look::named(new QComboBox, object_name, name);
     made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    made->setMinimumContentsLength(24);
+    made->setMinimumContentsLength(16);
     for (const auto& [text, value] : choices) {
         made->addItem(text, value);
     }
