@@ -273,12 +273,14 @@ class Walk {
     }
 
     void meet(const PieceEvent& e) {
+        if (e.tare_after) { // whatever happened: people tie and net while hanging
+            out_.tare = *e.tare_after;
+            tare_unknown_ = false;
+        }
         switch (e.kind) {
         case EventKind::dressed:
         case EventKind::re_dressed:
-            if (e.tare_after) {
-                out_.tare = *e.tare_after;
-            } else {
+            if (!e.tare_after) {
                 tare_unknown_ = e.kind == EventKind::re_dressed || last_.has_value();
             }
             break;

@@ -142,7 +142,11 @@ TEST(Journey, AWrongWeighingIsCorrectedAndBothAreKept) {
     }
     EXPECT_EQ(all->size(), 4U) << "raw, hung, wrong, corrected";
     EXPECT_EQ(standing, 3);
-    QTest::keyClick(&driver.window(), Qt::Key_Z, Qt::ControlModifier);
+    driver.window().activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&driver.window()));
+    auto* table = driver.find<QWidget>("weighing_table");
+    table->setFocus();
+    QTest::keyClick(table, Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(driver.book().weighings(only_piece(driver).id)->size(), 3U) << "undo by key";
 }
 

@@ -40,6 +40,12 @@ EntryField::EntryField(const char* object_name, const QString& accessible_name, 
     connect(line_, &QLineEdit::returnPressed, this, &EntryField::entered);
 }
 
+// A field that dies with the focus on it still hears its line lose the focus, when what the text
+// means (the derived class) is gone already.
+EntryField::~EntryField() {
+    line_->disconnect(this);
+}
+
 QString EntryField::text() const {
     return line_->text().trimmed();
 }

@@ -17,6 +17,7 @@ class EntryField : public QWidget {
     Q_OBJECT
   public:
     EntryField(const char* object_name, const QString& accessible_name, QWidget* parent);
+    ~EntryField() override;
 
     [[nodiscard]] QString text() const;
     void set_text(const QString& text);

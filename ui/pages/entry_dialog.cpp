@@ -89,7 +89,7 @@ void EntryDialog::keep() {
     }
     QStringList stops;
     QStringList cautions;
-    for (const auto& finding : workspace_.check(*wanted)) {
+    for (const auto& finding : workspace_.check(*wanted, why().trimmed().toStdString())) {
         const QString sentence = text::finding_words(finding, workspace_.style());
         (finding.severity == core::model::Severity::stop ? stops : cautions) << sentence;
     }

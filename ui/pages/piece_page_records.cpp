@@ -185,7 +185,12 @@ std::vector<PiecePage::Notes::Column> PiecePage::note_columns() const {
 }
 
 void PiecePage::arrive(const Place& place) {
-    piece_ = place.row;
+    if (piece_ != place.row) {
+        piece_ = place.row;
+        tabs_->setCurrentIndex(0);
+    }
+    weighing_table_->forget_current();
+    event_table_->forget_current();
 }
 
 void PiecePage::refresh() {

@@ -45,9 +45,7 @@ void Table::show_model(models::RowsModelBase* model) {
     horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     connect(model, &QAbstractItemModel::modelReset, this, [this] {
         fit_columns();
-        if (kept_ > 0) {
-            set_current_id(kept_);
-        }
+        set_current_id(kept_);
         updateGeometry();
     });
     fit_columns();

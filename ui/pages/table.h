@@ -17,6 +17,8 @@ class Table : public QTableView {
     [[nodiscard]] qint64 current_id() const; ///< 0 when no row is current
     /// Makes the row current; the first row when there is none of that id.
     void set_current_id(qint64 id);
+    /// The next rows are marked from the first: another thing is shown.
+    void forget_current() { kept_ = 0; }
     void set_filter(const QString& text);
     void fit_columns();
     /// Tables inside a scrolling page show all their rows instead of scrolling themselves.

@@ -53,9 +53,9 @@ WeighingDialog::WeighingDialog(presenters::Workspace& workspace, const presenter
                              .tare = line.tare} {
     if (!line.history.weighings.empty()) {
         const auto& last = line.history.weighings.back();
-        weighing_.state = last.state;
         weighing_.scale_step = last.scale_step;
     }
+    weighing_.state = presenters::state_now(line.history);
     build(false);
 }
 

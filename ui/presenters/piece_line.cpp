@@ -128,6 +128,45 @@ PieceLine line_of(core::services::PieceHistory history, Kin kin) {
     return line;
 }
 
+core::model::WeighedState state_now(const core::services::PieceHistory& history) {
+    using core::model::WeighedState;
+    auto state = WeighedState::raw;
+    std::optional<core::units::Instant> since;
+    for (const auto& weighing : history.weighings) {
+        if (weighing.stands()) {
+            state = weighing.state;
+            since = weighing.taken_at;
+        }
+    }
+    for (const auto& event : history.events) {
+        if (event.withdrawn || (since && event.at < *since)) {
+            continue;
+        }
+        switch (event.kind) {
+        case EventKind::dressed:
+        case EventKind::re_dressed:
+            state = WeighedState::cased;
+            break;
+        case EventKind::coated:
+            state = WeighedState::coated;
+            break;
+        case EventKind::washed:
+            state = WeighedState::rinsed;
+            break;
+        case EventKind::hung:
+            if (event.tare_after && event.tare_after->in_grams() > 0) {
+                state = state == WeighedState::cased ? state : WeighedState::netted;
+            } else if (state == WeighedState::raw || state == WeighedState::trimmed) {
+                state = WeighedState::rinsed;
+            }
+            break;
+        default: // the rest do not change what hangs there
+            break;
+        }
+    }
+    return state;
+}
+
 PieceLine line_in(const core::services::Book& book, core::services::PieceHistory history) {
     Kin kin = kin_of(book, history);
     return line_of(std::move(history), std::move(kin));

@@ -59,6 +59,10 @@ PieceLine line_of(core::services::PieceHistory history, Kin kin = {});
 /// With its kin read from the book.
 PieceLine line_in(const core::services::Book& book, core::services::PieceHistory history);
 
+/// What would be on the scale now: as at the last weighing, unless it was dressed, coated, washed
+/// or hung since.
+core::model::WeighedState state_now(const core::services::PieceHistory& history);
+
 /// "18.4 % of 35 %" and the like, for lists; a dash where nothing is known.
 QString progress_words(const PieceLine& line, const text::Style& style);
 /// "14 to 20 Mar 2026", "at its target", "too few weighings", "out of reach": the ready column.

@@ -158,8 +158,7 @@ WeighRound::Answer WeighRound::enter(Mass on_scale, std::optional<Mass> tare,
     }
     core::model::Weighing weighing{
         .piece = piece, .taken_at = workspace_.now(), .on_scale = on_scale, .tare = row.tare};
-    weighing.state = line.line.history.weighings.empty() ? core::model::WeighedState::raw
-                                                         : line.line.history.weighings.back().state;
+    weighing.state = state_now(line.line.history);
     weighing.scale_step = scale_step;
     weighing.wet_surface = wet;
     weighing.note = note.trimmed().toStdString();

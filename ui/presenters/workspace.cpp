@@ -67,8 +67,9 @@ std::optional<core::actions::Performed> Workspace::perform(const core::actions::
     return std::move(*performed);
 }
 
-core::model::Findings Workspace::check(const core::actions::Command& command) const {
-    auto findings = book_.check(command, context({}));
+core::model::Findings Workspace::check(const core::actions::Command& command,
+                                       const std::string& why) const {
+    auto findings = book_.check(command, context(why));
     if (!findings) {
         report(findings.error());
         return {};

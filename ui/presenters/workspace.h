@@ -48,7 +48,8 @@ class Workspace : public QObject {
     std::optional<core::actions::Performed> perform(const core::actions::Command& command,
                                                     const std::string& why = {});
     /// Everything wrong with a command before it is performed.
-    [[nodiscard]] core::model::Findings check(const core::actions::Command& command) const;
+    [[nodiscard]] core::model::Findings check(const core::actions::Command& command,
+                                              const std::string& why = {}) const;
     /// True when something was undone or redone.
     bool undo();
     bool redo();

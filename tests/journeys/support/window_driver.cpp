@@ -61,7 +61,9 @@ void WindowDriver::choose(const char* box, int index, QWidget* root) {
 void WindowDriver::in_dialog(const std::function<void()>& open,
                              const std::function<void(QDialog&)>& fill) {
     bool opened = false;
-    QTimer::singleShot(0, [&] {
+    QTimer when_open; // dies with this call: a dialog that never opened leaves nothing behind
+    when_open.setSingleShot(true);
+    QObject::connect(&when_open, &QTimer::timeout, [&] {
         auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
         ASSERT_NE(dialog, nullptr);
         opened = true;
@@ -75,6 +77,7 @@ void WindowDriver::in_dialog(const std::function<void()>& open,
             dialog->reject();
         }
     });
+    when_open.start(0);
     open();
     EXPECT_TRUE(opened);
 }
