@@ -8,6 +8,7 @@
 #include <QRegularExpression>
 
 #include <array>
+#include <cmath>
 
 namespace ui::text {
 namespace {
@@ -75,7 +76,10 @@ QString words(const core::model::FindingValue& value, const Style& style) {
         }
         QString operator()(const std::string& text) const { return QString::fromStdString(text); }
         QString operator()(const core::units::MassShare& share) const {
-            return words(share, style, 1);
+            // A labelled strength of 6.25 % or a dose of 0.25 % loses its meaning at one decimal.
+            const double tenths = share.in_percent() * 10;
+            const bool finer = tenths < 100 && std::abs(tenths - std::round(tenths)) > 1e-6;
+            return words(share, style, finer ? 2 : 1);
         }
         QString operator()(const core::units::Mass& mass) const { return words(mass, style); }
         QString operator()(const core::units::Volume& v) const { return words(v, style); }
