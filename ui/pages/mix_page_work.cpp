@@ -65,10 +65,6 @@ void fill(QTableWidget* table, const presenters::TextTable& text) {
     // With a few columns the first takes the rest; with many pieces all keep their own width.
     table->horizontalHeader()->setSectionResizeMode(
         0, text.heads.size() > 6 ? QHeaderView::ResizeToContents : QHeaderView::Stretch);
-    if (text.numbers_from > text.heads.size()) { // words throughout: the last column wraps, too
-        table->horizontalHeader()->setSectionResizeMode(table->columnCount() - 1,
-                                                        QHeaderView::Stretch);
-    }
     fit_height(table);
     table->setVisible(table->rowCount() > 0);
 }

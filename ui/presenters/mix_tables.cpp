@@ -222,15 +222,16 @@ TextTable dose_table(const MixSheet& sheet, const MixSheet* other, const QString
 
 TextTable limit_table(const MixSheet& sheet, const text::Style& style) {
     TextTable table;
-    table.numbers_from = 99; // words throughout
-    table.heads << MixTables::tr("Limit on") << MixTables::tr("Bound") << MixTables::tr("Here")
-                << MixTables::tr("Outcome") << MixTables::tr("Source");
+    table.heads << MixTables::tr("Limit and its source") << MixTables::tr("Here");
     for (const auto& check : sheet.limits) {
-        table.rows.push_back({MixTables::tr("%1, %2, %3")
-                                  .arg(substance_words(check.limit.substance),
-                                       expressed(check.limit), basis_of(check.limit)),
-                              bound_words(check.limit, style), ppm_range_words(check.value, style),
-                              outcome_words(check), text::source_words(check.limit.source)});
+        const QString what =
+            MixTables::tr("%1, %2, %3: %4")
+                .arg(substance_words(check.limit.substance), expressed(check.limit),
+                     basis_of(check.limit), bound_words(check.limit, style));
+        // The source has a line of its own: how sure it is belongs beside every limit.
+        table.rows.push_back(
+            {what + QLatin1Char('\n') + text::source_words(check.limit.source),
+             ppm_range_words(check.value, style) + QLatin1Char('\n') + outcome_words(check)});
     }
     return table;
 }

@@ -24,7 +24,7 @@ TextTable weigh_table(const core::mix::MixSheet& sheet,
 TextTable dose_table(const core::mix::MixSheet& sheet, const core::mix::MixSheet* other,
                      const QString& other_name, const text::Style& style);
 
-/// The limits of the chosen set against the dose, with source and whether it was verified.
+/// The limits of the chosen set against the dose; each with its source and how sure that is.
 TextTable limit_table(const core::mix::MixSheet& sheet, const text::Style& style);
 
 /// What a too coarse scale can do: a sentence a line, empty where it is good enough.
