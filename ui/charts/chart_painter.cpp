@@ -65,7 +65,7 @@ ChartPainter::ChartPainter(QWidget* parent) : QObject(parent), plot_(new QCustom
     plot_->setNotAntialiasedElements(QCP::aeFills);
     plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     plot_->setNoAntialiasingOnDrag(true);
-    plot_->setMinimumHeight(QFontMetrics(parent->font()).height() * 9);
+    plot_->setMinimumHeight(QFontMetrics(parent->font()).height() * 14);
     connect(plot_, &QCustomPlot::mouseMove, this,
             [this](QMouseEvent* event) { Q_EMIT moved_over(event->position()); });
     // A press that turns into a drag is no choice: compare where it ends.

@@ -143,21 +143,23 @@ void ChartPainter::build_levels_and_flags() {
         auto* label = words_at(plot_, x, y, tr("now"));
         label->position->setAxisRect(main_);
         label->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
-        label->position->setCoords(*spec_.now, 1.0);
-        label->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
+        label->position->setCoords(*spec_.now, 0.0);
+        label->setPositionAlignment(Qt::AlignRight | Qt::AlignTop);
         label->setColor(t.accent);
     }
+    bool upper = false;
     for (const auto& flag : spec_.flags) {
         straight(flag.x, 0, flag.x, 1, QPen(t.line, 1.0));
+        // In two rows, by turns: neighbours a week apart would write over each other in one.
         auto* label = words_at(plot_, x, y, flag.label);
         label->position->setAxisRect(main_);
         label->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
-        label->position->setCoords(flag.x, 0.0);
-        label->setPositionAlignment(Qt::AlignRight | Qt::AlignTop);
-        label->setRotation(-90);
+        label->position->setCoords(flag.x, upper ? 0.93 : 1.0);
+        label->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
         label->setColor(t.muted);
         label->setClipToAxisRect(true);
         label->setClipAxisRect(main_);
+        upper = !upper;
     }
 }
 

@@ -64,9 +64,12 @@ std::optional<Extent> extent_of(const ChartSpec& spec) {
     if (x.empty() || y.empty()) {
         return {};
     }
+    if (spec.now) {
+        x.take(*spec.now);
+    }
     const bool calendar = spec.time == TimeAxis::calendar;
     x.widen(0.02, calendar ? 43200.0 : 0.5);
-    y.widen(0.06, 0.5);
+    y.widen(0.16, 0.5);
     if (spec.y_range) {
         y.low = spec.y_range->first;
         y.high = spec.y_range->second;

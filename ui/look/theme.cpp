@@ -89,6 +89,8 @@ QPushButton[look="primary"]:disabled { background: %sunk; color: %muted; border:
 QPushButton[look="plain"] { background: transparent; color: %accent; border: 1px solid transparent; text-align: left; }
 QPushButton[look="plain"]:hover { text-decoration: underline; }
 QPushButton[look="plain"]:focus { border: 2px solid %accent; }
+QRadioButton::indicator { width: 0.9em; height: 0.9em; border: 1px solid %edge; border-radius: 0.5em; background: %surface; }
+QRadioButton::indicator:checked { border: 0.3em solid %accent; width: 0.35em; height: 0.35em; }
 QTableView, QTreeView, QListView { background: %surface; alternate-background-color: %sunk; color: %text;
   border: 1px solid %line; border-radius: 0.3em; gridline-color: %line; outline: 0;
   selection-background-color: %selection; selection-color: %text; }

@@ -93,44 +93,45 @@ HangingPage::HangingPage(presenters::Workspace& workspace, QWidget* parent)
 std::vector<HangingPage::Rows::Column> HangingPage::columns() const {
     const auto style = workspace_.style();
     const auto now = workspace_.now();
+    const auto ready = [style, now](const HangingLine& l) {
+        return presenters::ready_words(l.line.forecast, style, now);
+    };
+    const auto unlike = [](const HangingLine& l) {
+        return l.unlike == 0 ? QString()
+                             : HangingPage::tr("It dries much faster or slower than the others of "
+                                               "its batch.");
+    };
     return {
         {tr("Code"),
-         [](const auto& l) { return QString::fromStdString(l.line.piece().code); },
+         [](const HangingLine& l) { return QString::fromStdString(l.line.piece().code); },
          {},
          false,
          {}},
         {tr("Piece"),
-         [](const auto& l) { return QString::fromStdString(l.line.piece().name); },
+         [](const HangingLine& l) { return QString::fromStdString(l.line.piece().name); },
          {},
          false,
          {}},
         {tr("Hangs"),
-         [](const auto& l) { return presenters::place_words(l.line.piece(), l.chamber); },
+         [](const HangingLine& l) { return presenters::place_words(l.line.piece(), l.chamber); },
          {},
          false,
          {}},
         {tr("Lost"),
-         [style](const auto& l) { return presenters::progress_words(l.line, style); },
-         [](const auto& l) {
+         [style](const HangingLine& l) {
+             const QString mark = l.unlike > 0   ? HangingPage::tr("fast \u25B2 ")
+                                  : l.unlike < 0 ? HangingPage::tr("slow \u25BC ")
+                                                 : QString();
+             return mark + presenters::progress_words(l.line, style);
+         },
+         [](const HangingLine& l) {
              return QVariant(l.line.towards_target ? l.line.towards_target->loss.as_fraction()
                                                    : -1.0);
          },
-         true,
-         {}},
-        {tr("Pace"),
-         [](const auto& l) {
-             return l.unlike > 0   ? HangingPage::tr("▲ faster than its batch")
-                    : l.unlike < 0 ? HangingPage::tr("▼ slower than its batch")
-                                   : QString();
-         },
-         {},
-         false,
-         {}},
+         true, unlike},
         {tr("At target"),
-         [style, now](const auto& l) {
-             return presenters::ready_words(l.line.forecast, style, now);
-         },
-         [](const auto& l) {
+         ready,
+         [](const HangingLine& l) {
              const auto& f = l.line.forecast;
              return QVariant(static_cast<qlonglong>(
                  f && f->ready && f->ready->p50 ? f->ready->p50->unix_seconds()
@@ -138,9 +139,10 @@ std::vector<HangingPage::Rows::Column> HangingPage::columns() const {
          },
          false,
          {}},
-        {tr("Dates"),
-         [](const auto&) { return QString(); },
-         [](const auto& l) {
+        // Drawn by the delegate; the words are for those who cannot see it.
+        {QString(),
+         ready,
+         [](const HangingLine& l) {
              return QVariant(
                  static_cast<qlonglong>(l.line.hung_at ? l.line.hung_at->unix_seconds() : 0));
          },

@@ -62,15 +62,21 @@ QWidget* ReviewPage::build_evidence() {
     const auto hint = [](const EvidenceLine& l) {
         return QStringList{l.what, l.value, l.remark}.join(QLatin1Char('\n'));
     };
+    const auto strong = [](const EvidenceLine& l) { return l.heading; };
     lines_ = new Lines(
-        {{tr("About"), [](const auto& l) { return l.group; }, {}, false, hint},
-         {tr("What"), [](const auto& l) { return l.what; }, {}, false, hint},
-         {tr("Here"), [](const auto& l) { return l.value; }, {}, false, hint},
-         {tr("Beside it"), [](const auto& l) { return l.remark; }, {}, false, hint}},
+        {{tr("What"),
+          [](const auto& l) { return l.heading ? l.group : l.what; },
+          {},
+          false,
+          hint,
+          strong},
+         {tr("Here"), [](const auto& l) { return l.value; }, {}, false, hint, {}},
+         {tr("Beside it"), [](const auto& l) { return l.remark; }, {}, false, hint, {}}},
         [](const EvidenceLine&) { return qint64(0); }, this);
     table_ = new Table("evidence_table", tr("Evidence"));
     table_->show_model(lines_);
     table_->setSortingEnabled(false);
+    table_->wrap_rows(true);
     table_->setMinimumHeight(look::lines(this, 16));
     column->addWidget(table_, 1);
     return card;
@@ -198,7 +204,16 @@ void ReviewPage::show_evidence() {
         workspace_.book(), *line_,
         feel < 0 ? std::nullopt : std::optional(static_cast<CentreFeel>(feel)), workspace_.now());
     const auto lines = presenters::evidence_lines(sheet_, workspace_.style());
-    lines_->set_rows(std::vector<EvidenceLine>(lines.begin(), lines.end()));
+    std::vector<EvidenceLine> rows;
+    for (const auto& line : lines) {
+        if (rows.empty() || rows.back().group != line.group) {
+            EvidenceLine heading{line.group, {}, {}, {}};
+            heading.heading = true;
+            rows.push_back(std::move(heading));
+        }
+        rows.push_back(line);
+    }
+    lines_->set_rows(std::move(rows));
     while (auto* item = findings_->takeAt(0)) {
         delete item->widget();
         delete item;

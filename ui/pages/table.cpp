@@ -116,6 +116,9 @@ void Table::fit_columns() {
     }
     if (wrap_) {
         resizeRowsToContents();
+        for (int row = 0; row < filter_->rowCount(); ++row) {
+            setRowHeight(row, rowHeight(row) + look::lines(this, 0.3)); // air between blocks
+        }
     }
 }
 

@@ -23,7 +23,8 @@ struct EvidenceLine {
     QString group;
     QString what;
     QString value;
-    QString remark; ///< a limit with its source, or what is missing
+    QString remark;       ///< a limit with its source, or what is missing
+    bool heading = false; ///< only the group's name, above its lines
 };
 QVector<EvidenceLine> evidence_lines(const core::doneness::EvidenceSheet& sheet,
                                      const text::Style& style);

@@ -58,15 +58,16 @@ QString hurdle_limit(const HurdleCheck& check, const Style& style) {
     return ReviewWords::tr("at least %1").arg(text::words(MassShare::fraction(check.limit), style));
 }
 
-/// No verdict words: where the piece's own figure lies beside the cited one.
-QString stands(HurdleCheck::Stands stands) {
-    switch (stands) {
+/// No verdict words: only where the piece's own figure lies.
+QString stands(const HurdleCheck& check) {
+    const bool low_wanted = check.quantity == core::facts::Hurdle::Quantity::water_activity_at_most;
+    switch (check.stands) {
     case HurdleCheck::Stands::met:
-        return ReviewWords::tr("on that side");
+        return low_wanted ? ReviewWords::tr("lies below it") : ReviewWords::tr("lies above it");
     case HurdleCheck::Stands::not_met:
-        return ReviewWords::tr("not on that side");
+        return low_wanted ? ReviewWords::tr("lies above it") : ReviewWords::tr("lies below it");
     case HurdleCheck::Stands::undecided:
-        return ReviewWords::tr("the range lies across it");
+        return ReviewWords::tr("lies on both sides of it");
     case HurdleCheck::Stands::unknown:
         return ReviewWords::tr("not known");
     }
@@ -147,11 +148,11 @@ QVector<EvidenceLine> evidence_lines(const EvidenceSheet& sheet, const Style& st
     add_losses(lines, sheet, style);
     add_composition(lines, sheet, style);
     for (const auto& check : sheet.hurdles) {
-        lines.push_back(
-            {ReviewWords::tr("Beside cited figures"), QString::fromStdString(check.name),
-             ReviewWords::tr("%1: %2").arg(hurdle_value(check, style), stands(check.stands)),
-             ReviewWords::tr("%1 · %2").arg(hurdle_limit(check, style),
-                                            text::source_words(check.source))});
+        lines.push_back({ReviewWords::tr("Beside cited figures"),
+                         QString::fromStdString(check.name),
+                         ReviewWords::tr("%1 %2").arg(hurdle_value(check, style), stands(check)),
+                         ReviewWords::tr("%1 · %2").arg(hurdle_limit(check, style),
+                                                        text::source_words(check.source))});
     }
     for (const auto& stage : sheet.stages) {
         lines.push_back({ReviewWords::tr("Stages"), QString::fromStdString(stage.stage.name),
@@ -168,7 +169,10 @@ QVector<EvidenceLine> evidence_lines(const EvidenceSheet& sheet, const Style& st
         missing << missing_words(what);
     }
     if (!missing.isEmpty()) {
-        lines.push_back({ReviewWords::tr("Not known"), missing.join(QStringLiteral(", ")), {}, {}});
+        lines.push_back({ReviewWords::tr("Not known"),
+                         ReviewWords::tr("would add to the picture"),
+                         missing.join(QStringLiteral(", ")),
+                         {}});
     }
     return lines;
 }
