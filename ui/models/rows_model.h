@@ -58,6 +58,13 @@ class RowsModel : public RowsModelBase {
         columns_ = std::move(columns);
         endResetModel();
     }
+    /// Both in one reset: a view measures its columns once.
+    void set_all(std::vector<Column> columns, std::vector<Row> rows) {
+        beginResetModel();
+        columns_ = std::move(columns);
+        rows_ = std::move(rows);
+        endResetModel();
+    }
     [[nodiscard]] const std::vector<Row>& rows() const { return rows_; }
     [[nodiscard]] const Row& row(int n) const { return rows_[static_cast<std::size_t>(n)]; }
 

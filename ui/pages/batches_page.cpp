@@ -234,18 +234,18 @@ void BatchesPage::refresh() {
     }
     add_piece_->setEnabled(!workspace_.is_read_only());
     change_->setEnabled(!workspace_.is_read_only());
-    const qint64 wanted = batch_;
-    batches_->set_columns(batch_columns());
-    pieces_->set_columns(piece_columns());
-    batches_->set_rows(std::move(overviews));
-    batch_table_->set_current_id(wanted);
+    {
+        const QSignalBlocker quiet(batch_table_); // the pieces are shown once, below
+        batches_->set_all(batch_columns(), std::move(overviews));
+        batch_table_->set_current_id(batch_);
+    }
     show_batch(batch_table_->current_id());
 }
 
 void BatchesPage::show_batch(qint64 row) {
     batch_ = row;
     if (row <= 0) {
-        pieces_->set_rows({});
+        pieces_->set_all(piece_columns(), {});
         batch_title_->setText({});
         batch_facts_->setText({});
         return;
@@ -288,21 +288,28 @@ void BatchesPage::show_batch(qint64 row) {
         }
         lines.push_back(std::move(line));
     }
-    pieces_->set_rows(std::move(lines));
-    forecasts_arrived();
+    add_forecasts(lines);
+    pieces_->set_all(piece_columns(), std::move(lines));
     workspace_.forecasts().ask(std::move(drying), workspace_.now());
 }
 
-void BatchesPage::forecasts_arrived() {
-    for (int row = 0; row < pieces_->rowCount(); ++row) {
-        PieceLine line = pieces_->row(row);
+bool BatchesPage::add_forecasts(std::vector<PieceLine>& lines) const {
+    bool any = false;
+    for (auto& line : lines) {
         const auto* forecast = workspace_.forecasts().find(line.piece().id, line.history.revision);
-        if (forecast != nullptr) {
+        if (forecast != nullptr && !line.forecast) {
             line.forecast = *forecast;
-            pieces_->set_row(row, std::move(line));
+            any = true;
         }
     }
-    piece_table_->fit_columns();
+    return any;
+}
+
+void BatchesPage::forecasts_arrived() {
+    auto lines = pieces_->rows();
+    if (add_forecasts(lines)) {
+        pieces_->set_rows(std::move(lines));
+    }
 }
 
 PageEntry batches_page() {

@@ -32,6 +32,8 @@ class BatchesPage : public Page {
     void build_body(QVBoxLayout* body);
     void show_batch(qint64 row);
     void forecasts_arrived();
+    /// True when one was added.
+    bool add_forecasts(std::vector<presenters::PieceLine>& lines) const;
 
     QStackedWidget* stack_;
     QLineEdit* find_;

@@ -183,7 +183,6 @@ void HangingPage::refresh() {
     for (const auto& line : all_) {
         records.push_back({line.line.history, line.line.kin});
     }
-    rows_->set_columns(columns());
     forecasts_arrived();
     workspace_.forecasts().ask(std::move(records), workspace_.now());
 }
@@ -195,7 +194,7 @@ void HangingPage::forecasts_arrived() {
             line.line.forecast = *forecast;
         }
     }
-    rows_->set_rows(all_);
+    rows_->set_all(columns(), all_);
     show_window();
     answer();
 }

@@ -24,6 +24,8 @@ Table::Table(const char* object_name, const QString& accessible_name, QWidget* p
     verticalHeader()->hide();
     verticalHeader()->setDefaultSectionSize(look::lines(this, 1.7));
     horizontalHeader()->setHighlightSections(false);
+    // Column widths from the rows in sight: measuring thousands would hold up a keystroke.
+    horizontalHeader()->setResizeContentsPrecision(0);
     horizontalHeader()->setObjectName(QLatin1String(object_name) + QStringLiteral("_header"));
     horizontalHeader()->setAccessibleName(accessible_name);
     connect(this, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {

@@ -184,7 +184,6 @@ void WeighInPage::fill_chambers() {
 void WeighInPage::refresh() {
     entry_->set_style(workspace_.style());
     tare_->set_style(workspace_.style());
-    rows_->set_columns(columns());
     round_->load(chosen_chamber(chamber_));
 }
 
@@ -192,7 +191,7 @@ void WeighInPage::show_round() {
     const auto& lines = round_->lines();
     stack_->setCurrentIndex(lines.empty() ? 0 : 1);
     const QSignalBlocker quiet(table_);
-    rows_->set_rows(lines);
+    rows_->set_all(columns(), lines);
     const int total = static_cast<int>(lines.size());
     const int done = round_->entered_count();
     progress_->setText(done == total && total > 0

@@ -3,11 +3,47 @@
 #include <QFutureWatcher>
 #include <QtConcurrent>
 
+#include <cmath>
+
 namespace ui::presenters {
 namespace {
 
 std::int64_t hour_of(core::units::Instant at) {
     return at.unix_seconds() / 3600;
+}
+
+} // namespace
+
+namespace {
+
+// Enough company to tell a shifted scale from one piece, few enough to stay quick.
+constexpr std::size_t most_company = 24;
+
+std::optional<core::units::Instant> last_weighed(const PieceRecord& record) {
+    std::optional<core::units::Instant> last;
+    for (const auto& weighing : record.history.weighings) {
+        if (weighing.stands() && (!last || weighing.taken_at > *last)) {
+            last = weighing.taken_at;
+        }
+    }
+    return last;
+}
+
+/// A scale that shifted shows only in several pieces weighed in the same round: pieces that were
+/// weighed within half a day of a stale one are computed again with it.
+void add_company(std::vector<PieceRecord>& stale, std::vector<PieceRecord>& current) {
+    const auto when = last_weighed(stale.front());
+    if (!when) {
+        return;
+    }
+    std::size_t added = 0;
+    for (auto& record : current) {
+        const auto other = last_weighed(record);
+        if (added < most_company && other && std::abs((*other - *when).in_hours()) <= 12) {
+            stale.push_back(std::move(record));
+            ++added;
+        }
+    }
 }
 
 } // namespace
@@ -47,15 +83,15 @@ void Forecasts::ask(std::vector<PieceRecord> records, core::units::Instant now) 
 
 void Forecasts::start(Asked asked) {
     std::vector<PieceRecord> stale;
-    for (const auto& record : asked.records) {
-        if (!is_current(record, asked.now)) {
-            stale.push_back(record);
-        }
+    std::vector<PieceRecord> current;
+    for (auto& record : asked.records) {
+        (is_current(record, asked.now) ? current : stale).push_back(std::move(record));
     }
     if (stale.empty()) {
         QMetaObject::invokeMethod(this, &Forecasts::arrived, Qt::QueuedConnection);
         return;
     }
+    add_company(stale, current);
     busy_ = true;
     Asked work{std::move(stale), asked.now};
     auto& watcher = worker_->watcher;
