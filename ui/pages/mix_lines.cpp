@@ -76,7 +76,7 @@ void MixLines::make_row(const presenters::MixLineEntry& entry) {
     row.ingredient = look::named(new QComboBox, numbered("mix_ingredient_", n).constData(),
                                  tr("Ingredient of line %1").arg(number));
     row.ingredient->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    row.ingredient->setMinimumContentsLength(14);
+    row.ingredient->setMinimumContentsLength(7);
     fill_ingredients(row.ingredient);
     int at = row.ingredient->findData(entry.ingredient);
     if (at < 0) { // an ingredient this program does not know: shown as it stands
@@ -87,18 +87,18 @@ void MixLines::make_row(const presenters::MixLineEntry& entry) {
     row.amount = look::named(new QLineEdit(entry.amount), numbered("mix_amount_", n).constData(),
                              tr("Amount of line %1").arg(number));
     row.amount->setPlaceholderText(tr("2.5 %, 40 g, 100 mL"));
-    row.amount->setMinimumWidth(look::lines(this, 4.5));
+    row.amount->setMinimumWidth(look::lines(this, 3));
     row.basis = look::named(new QComboBox, numbered("mix_basis_", n).constData(),
                             tr("What line %1 is a share of").arg(number));
     for (const auto basis : bases) {
         row.basis->addItem(presenters::basis_words(basis), static_cast<int>(basis));
     }
     row.basis->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    row.basis->setMinimumContentsLength(9);
+    row.basis->setMinimumContentsLength(4);
     row.basis->setCurrentIndex(row.basis->findData(static_cast<int>(entry.basis)));
     row.label = look::named(new QLineEdit(entry.label), numbered("mix_label_", n).constData(),
                             tr("What the label of line %1 says").arg(number));
-    row.label->setMinimumWidth(look::lines(this, 6));
+    row.label->setMinimumWidth(look::lines(this, 3));
     row.held = look::named(new QCheckBox, numbered("mix_held_", n).constData(),
                            tr("Hold line %1 as it is").arg(number));
     row.held->setChecked(entry.held);
