@@ -8,6 +8,8 @@ namespace app::cli {
 // clang-format off
 #define SALTLOFT_VERBS(VERB) \
     VERB(register_air) \
+    VERB(register_backup) \
+    VERB(register_check) \
     VERB(register_cure_time) \
     VERB(register_forecast) \
     VERB(register_import_climate) \

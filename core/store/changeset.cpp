@@ -134,7 +134,11 @@ RowChange read_row(sqlite3_changeset_iter* at, Connection& book, ColumnNames& kn
             check(sqlite3changeset_new(at, i, &after), book);
         }
         if (i == 0) {
-            row.key = sqlite3_value_int64(before != nullptr ? before : after);
+            sqlite3_value* key = before != nullptr ? before : after;
+            if (key == nullptr) { // a changeset of ours always has it; a scribbled one may not
+                refuse(base::ErrorCode::damaged, "a change in the log has no key", row.table);
+            }
+            row.key = sqlite3_value_int64(key);
             if (operation == SQLITE_UPDATE) {
                 continue; // the key is in every update, unchanged
             }

@@ -53,17 +53,22 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         std::ofstream file(path, std::ios::binary | std::ios::trunc);
         file.write(reinterpret_cast<const char*>(data), static_cast<std::streamsize>(size));
     }
+    bool offer_salvage = false;
     {
         auto book = Book::open(path, {.now = now});
         if (book) {
             read_through(*book);
             (void)book->undo({std::nullopt, now, ""});
         }
+        offer_salvage =
+            book ? book->is_read_only() : book.error().code == core::base::ErrorCode::damaged;
     }
-    const std::string saved = folder() + "/saved";
     std::error_code ignored;
-    fs::remove(saved, ignored);
-    (void)core::services::salvage(path, saved, now);
+    if (offer_salvage) { // as the window does
+        const std::string saved = folder() + "/saved";
+        fs::remove(saved, ignored);
+        (void)core::services::salvage(path, saved, now);
+    }
     fs::remove_all(folder() + "/backups", ignored);
     return 0;
 }
