@@ -74,6 +74,12 @@ std::optional<core::services::Book> open_book(const std::string& path, bool read
     core::services::OpenOptions options{.now = now()};
     options.read_only = read_only;
     auto book = core::services::Book::open(path, options);
+    if (!book && read_only && book.error().code == ErrorCode::read_only) {
+        // Written by an earlier version: it has to be brought up to date (after a backup) before
+        // it can be read.
+        options.read_only = false;
+        book = core::services::Book::open(path, options);
+    }
     if (!book) {
         exit_code = fail(ExitCode::unreadable, path + " " + words_for(book.error()));
         return {};

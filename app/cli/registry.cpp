@@ -11,9 +11,13 @@ namespace app::cli {
     VERB(register_backup) \
     VERB(register_check) \
     VERB(register_cure_time) \
+    VERB(register_export) \
     VERB(register_forecast) \
+    VERB(register_import) \
     VERB(register_import_climate) \
+    VERB(register_import_weighings) \
     VERB(register_mix) \
+    VERB(register_record) \
     VERB(register_water_activity)
 // clang-format on
 

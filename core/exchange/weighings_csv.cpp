@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <tuple>
 #include <utility>
 
 namespace core::exchange {
@@ -59,7 +60,7 @@ std::optional<MassColumn> as_mass(std::optional<Column> column, std::optional<Ma
 }
 
 struct Layout {
-    std::optional<Column> piece, time, clock, state, flag, status, note;
+    std::optional<Column> piece, batch, time, clock, state, flag, status, note;
     std::optional<MassColumn> weight, tare, step;
 };
 
@@ -88,9 +89,8 @@ Layout find_columns(Columns& columns, const WeighingImport& import) {
     at.flag = columns.find({"wet_surface", "wet"});
     at.status = columns.find({"status"});
     at.note = columns.find({"note", "notes", "remark"});
-    // Columns of our own files that are there for the reader's eyes.
-    columns.find({"net_g"});
-    columns.find({"batch"});
+    at.batch = columns.find({"batch", "batch_code"});
+    columns.find({"net_g"}); // of our own files, for the reader's eyes
     return at;
 }
 
@@ -302,10 +302,12 @@ class Reader {
 
     /// A file exported twice and pasted together must not double its weighings.
     void keep_once(const CsvRow& row, std::string piece, Weighing weighing) {
-        const auto key = std::pair(piece, weighing.taken_at.unix_seconds());
+        std::string batch = at_.batch ? plain_text(cell_of(row, *at_.batch)) : std::string();
+        const auto key = std::tuple(batch, piece, weighing.taken_at.unix_seconds());
         const auto [seen, is_new] = seen_.try_emplace(key, out_.weighings.size());
         if (is_new) {
-            out_.weighings.push_back({row.line, std::move(piece), std::move(weighing), {}});
+            out_.weighings.push_back(
+                {row.line, std::move(piece), std::move(weighing), {}, std::move(batch)});
             return;
         }
         const ImportedWeighing& earlier = out_.weighings[seen->second];
@@ -320,7 +322,7 @@ class Reader {
     Layout at_;
     const WeighingImport& import_;
     ImportedWeighings& out_;
-    std::map<std::pair<std::string, std::int64_t>, std::size_t> seen_;
+    std::map<std::tuple<std::string, std::string, std::int64_t>, std::size_t> seen_;
 };
 
 std::string grams(Mass mass) {

@@ -33,6 +33,8 @@ struct ImportedWeighing {
     std::string piece;
     model::Weighing weighing;
     std::optional<units::Mass> spread; ///< one standard deviation, where the file tells one
+    /// The batch's code where the file tells it: piece codes are used again once a piece is gone.
+    std::string batch = {};
 };
 
 struct ImportedWeighings {
@@ -48,6 +50,7 @@ struct ImportedWeighings {
 /// Reads a CSV file of weighings. Columns, in any order, by name (upper or lower case, blanks
 /// for underscores):
 ///   piece        the piece's code (or: code, id)                              required
+///   batch        its batch's code
 ///   taken_at     when (or: time, at, date_time; or date and clock)            required
 ///   weight_g     as the scale shows (or _kg, _oz, _lb; or weight with the unit in the cell)
 ///                                                                             required
@@ -72,8 +75,8 @@ struct WeighingLine {
 };
 
 /// Writes weighings in the form that read_weighings_csv reads, masses in grams to the milligram,
-/// times in UTC, all entries with their status; texts neutralised (neutral_text). `net_g` and
-/// `batch` are for the reader's eyes and not read back.
+/// times in UTC, all entries with their status; texts neutralised (neutral_text). `net_g` is for
+/// the reader's eyes and not read back.
 std::string write_weighings_csv(const std::vector<WeighingLine>& lines);
 
 /// The stable words of the `state` column.

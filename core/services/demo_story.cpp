@@ -25,14 +25,14 @@ constexpr Curve breast_curve{0.42, 0.45, 2, 12};
 const std::vector<RecipeStory>& recipes() {
     static const std::vector<RecipeStory> all{
         {"House coppa",
-         R"({"saltloft_recipe": 1, "name": "House coppa", "method": "dry", "for_meat": "1 kg",
+         R"({"saltloft_recipe": 1, "name": "House coppa", "limits": "us-fsis-dry-cured", "method": "dry", "for_meat": "1 kg",
  "lines": [{"ingredient": "fine_sea_salt", "amount": "2.5 %", "of": "meat"},
   {"ingredient": "cure_no2", "amount": "2.5 g/kg"},
   {"ingredient": "white_sugar", "amount": "0.8 %", "of": "meat"},
   {"ingredient": "black_pepper", "amount": "4 g/kg"},
   {"ingredient": "juniper", "amount": "1 g/kg"}]})"},
         {"Flat pancetta",
-         R"({"saltloft_recipe": 1, "name": "Flat pancetta", "method": "dry", "for_meat": "1 kg",
+         R"({"saltloft_recipe": 1, "name": "Flat pancetta", "limits": "us-fsis-bacon-dry", "method": "dry", "for_meat": "1 kg",
  "meat": {"skin": "one_side", "skin_share": "10 %"},
  "lines": [{"ingredient": "fine_sea_salt", "amount": "2.4 %", "of": "meat"},
   {"ingredient": "cure_no1", "amount": "1.8 g/kg"},

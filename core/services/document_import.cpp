@@ -164,10 +164,8 @@ class Import {
 
   private:
     void refuse_taken_codes() {
-        std::string taken;
-        const auto note = [&](const std::string& code) {
-            taken += (taken.empty() ? "" : ", ") + code;
-        };
+        std::set<std::string> codes;
+        const auto note = [&](const std::string& code) { codes.insert(code); };
         for (const auto& batch : document_.batches) {
             if (store::batch_by_code(book_, batch.value.code)) {
                 note(batch.value.code);
@@ -182,7 +180,11 @@ class Import {
                 note(piece.value.code);
             }
         }
-        if (!taken.empty()) {
+        if (!codes.empty()) {
+            std::string taken;
+            for (const std::string& code : codes) {
+                taken += (taken.empty() ? "" : ", ") + code;
+            }
             store::refuse(ErrorCode::conflict, taken, "code_taken");
         }
     }

@@ -16,4 +16,16 @@ if grep -iE 'could not|cannot|no such|failed|missing' "$bare/tmp/window.log" >&2
 fi
 echo "window: open for 6 s on the demonstration book"
 
+# The command line, without a display: a book from an exchange document, its record as PDF, and
+# out again.
+cp "$(dirname "${BASH_SOURCE[0]}")/../data/exchange/sample.json" "$bare/tmp/sample.json"
+inside saltloft import /tmp/sample.json --book /tmp/used.saltloft >/dev/null
+inside saltloft record --book /tmp/used.saltloft --batch B07 --out /tmp/record.pdf
+inside saltloft record --book /tmp/used.saltloft --batch B07 --sheet tags --out /tmp/tags.pdf
+inside saltloft export --book /tmp/used.saltloft --out /tmp/again.json --weighings /tmp/w.csv
+[ "$(head -c 5 "$bare/tmp/record.pdf")" = "%PDF-" ] || { echo "no PDF was written" >&2; exit 1; }
+grep -q 'B07' "$bare/tmp/again.json"
+inside saltloft air --temp 13C --rh 75 >/dev/null
+echo "command line: imported, printed, exported"
+
 [ -z "$(inside sh -c 'ldd /usr/bin/saltloft | grep "not found"')" ] || { echo "a library is missing" >&2; exit 1; }

@@ -1,14 +1,15 @@
 #include "ui/print/print_sheet.h"
 
 #include "ui/print/pdf_file.h"
+#include "ui/print/record_words.h"
 #include "ui/print/sheet_document.h"
-#include "ui/text/date_words.h"
 
 #include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
+#include <cmath>
 
 namespace ui::print {
 namespace {
@@ -54,10 +55,11 @@ int print_sheet(const Sheet& sheet, QPagedPaintDevice& device, const PrintStamp&
     const QRect page = painter.viewport();
     const double line = device.logicalDpiY() * foot_points / 72.0;
     const double foot_height = 2.2 * line;
-    const double body_height = page.height() - foot_height - line;
+    // Whole pixels: the layout counts in 64ths, and a rest would add up from page to page.
+    const double body_height = std::floor(page.height() - foot_height - line);
     const auto document = make_document(sheet, device, page.width(), body_height);
     const int pages = document->pageCount();
-    QString foot = tr("Printed %1").arg(text::words(stamp.at, style));
+    QString foot = tr("Printed %1").arg(moment_words(stamp.at, style));
     foot += QStringLiteral(" · ") + stamp.by;
     if (!sheet.foot.isEmpty()) {
         foot.prepend(sheet.foot + QStringLiteral(" · "));

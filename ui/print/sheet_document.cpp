@@ -3,12 +3,16 @@
 #include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
 #include <QFont>
+#include <QTextBlock>
 #include <QTextCursor>
 #include <QTextTable>
 #include <numeric>
 
 namespace ui::print {
 namespace {
+
+/// Marks headings: they must not stand alone at the foot of a page.
+constexpr int keep_property = QTextFormat::UserProperty + 1;
 
 const QColor frame_colour(0x70, 0x70, 0x70);
 const QColor head_ground(0xE8, 0xE8, 0xE8);
@@ -35,6 +39,8 @@ class Builder {
         : document_(document), cursor_(&document), size_(sheet.point_size) {}
 
     void add(const Sheet& sheet) {
+        // One edit: outside of it every cell filled would lay the whole document out again.
+        cursor_.beginEditBlock();
         text(sheet.title, size_ * 1.8, true, 0, size_ * 0.3);
         if (!sheet.subtitle.isEmpty()) {
             text(sheet.subtitle, size_ * 1.1, false, 0, size_ * 0.8);
@@ -42,6 +48,7 @@ class Builder {
         for (const Block& block : sheet.blocks) {
             std::visit([this](const auto& b) { put(b); }, block);
         }
+        cursor_.endEditBlock();
     }
 
   private:
@@ -64,7 +71,7 @@ class Builder {
         block.setTopMargin(above);
         block.setBottomMargin(below);
         if (keep_with_next) {
-            block.setNonBreakableLines(true);
+            block.setProperty(keep_property, true);
         }
         if (page_break_) {
             block.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
@@ -83,10 +90,14 @@ class Builder {
     void put(const Heading& heading) {
         const double points = size_ * (heading.level == 1 ? 1.3 : 1.1);
         text(heading.text, points, true, size_ * 1.2, size_ * 0.4, true);
+        after_heading_ = true;
     }
 
     void put(const Paragraph& paragraph) {
-        text(paragraph.text, size_ * (paragraph.small ? 0.85 : 1), false, 0, size_ * 0.5);
+        // What a heading says first stays with it.
+        text(paragraph.text, size_ * (paragraph.small ? 0.85 : 1), false, 0, size_ * 0.5,
+             after_heading_);
+        after_heading_ = false;
     }
 
     QTextTable* table(int rows, const std::vector<int>& shares, double border, double padding,
@@ -119,11 +130,13 @@ class Builder {
         QTextBlockFormat block;
         block.setAlignment(alignment(align));
         at.setBlockFormat(block);
-        at.setBlockCharFormat(characters(points, cell.bold, cell.struck));
+        // Merged, not set: the format of a cell's block also holds the cell's own ground and frame.
+        at.mergeBlockCharFormat(characters(points, cell.bold, cell.struck));
         at.insertText(cell.text, characters(points, cell.bold, cell.struck));
     }
 
     void after_table() {
+        after_heading_ = false;
         cursor_.movePosition(QTextCursor::End);
         // Qt keeps an empty block after a table: as small as it can be, then used by what follows.
         cursor_.setBlockCharFormat(characters(1, false));
@@ -133,7 +146,7 @@ class Builder {
     void put(const Fields& fields) {
         const auto count = static_cast<int>(fields.rows.size());
         const int rows = (count + 1) / 2;
-        QTextTable* into = table(rows, {3, 5, 3, 5}, 0.5, 3, 0);
+        QTextTable* into = table(rows, {3, 5, 3, 5}, 1, 4, 0);
         for (int i = 0; i < count; ++i) {
             const auto& [name, value] = fields.rows[static_cast<std::size_t>(i)];
             const int column = i < rows ? 0 : 2; // down the left pair first, then the right
@@ -153,8 +166,7 @@ class Builder {
             shares.push_back(column.share);
         }
         const double points = size_ * table_block.size;
-        QTextTable* into =
-            table(static_cast<int>(table_block.rows.size()) + 1, shares, 0.5, 2.5, 1);
+        QTextTable* into = table(static_cast<int>(table_block.rows.size()) + 1, shares, 1, 4, 1);
         for (int c = 0; c < static_cast<int>(shares.size()); ++c) {
             const Column& column = table_block.columns[static_cast<std::size_t>(c)];
             QTextTableCell head = into->cellAt(0, c);
@@ -174,7 +186,7 @@ class Builder {
     }
 
     void put(const Notice& notice) {
-        QTextTable* into = table(1, {1}, 1.5, 5, 0);
+        QTextTable* into = table(1, {1}, 2, 5, 0);
         QTextCursor at = into->cellAt(0, 0).firstCursorPosition();
         at.insertText(notice.kind + QStringLiteral(": "), characters(size_, true));
         at.insertText(notice.text, characters(size_, false));
@@ -183,7 +195,7 @@ class Builder {
 
     void put(const Signatures& signatures) {
         const auto rows = static_cast<int>(signatures.labels.size());
-        QTextTable* into = table(rows + 1, {3, 4, 4, 3}, 0.5, 4, 1);
+        QTextTable* into = table(rows + 1, {3, 4, 4, 3}, 1, 4, 1);
         const QStringList heads{tr("As"), tr("Name"), tr("Signature"), tr("Date and time")};
         for (int c = 0; c < heads.size(); ++c) {
             fill(into, 0, c, {heads[c], true}, Align::left, size_ * 0.9);
@@ -197,7 +209,7 @@ class Builder {
     }
 
     void put(const WritingLines& lines) {
-        QTextTable* into = table(lines.count + 1, {1}, 0.5, 3, 0);
+        QTextTable* into = table(lines.count + 1, {1}, 1, 3, 0);
         fill(into, 0, 0, {lines.label}, Align::left, size_ * 0.85);
         for (int r = 1; r <= lines.count; ++r) {
             fill(into, r, 0, {QStringLiteral(" ")}, Align::left, size_ * 1.8);
@@ -212,7 +224,37 @@ class Builder {
     double size_;
     bool fresh_ = true;
     bool page_break_ = false;
+    bool after_heading_ = false;
 };
+
+/// Moves each heading that would stand at the foot of a page, away from what it heads, to the next
+/// page. Qt has no "keep with next"; one pass a heading is enough, since what stands before a moved
+/// heading does not move.
+void keep_headings_with_text(QTextDocument& document, double page_height) {
+    const QAbstractTextDocumentLayout* layout = document.documentLayout();
+    const auto page_of = [&](double y) { return static_cast<int>(y / page_height); };
+    for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+        if (!block.blockFormat().boolProperty(keep_property)) {
+            continue;
+        }
+        QTextBlock next = block.next();
+        while (next.isValid() && (next.blockFormat().boolProperty(keep_property) ||
+                                  (next.text().isEmpty() && next.next().isValid()))) {
+            next = next.next();
+        }
+        if (!next.isValid()) {
+            continue;
+        }
+        const QRectF here = layout->blockBoundingRect(block);
+        const QRectF there = layout->blockBoundingRect(next);
+        if (page_of(here.top()) != page_of(there.bottom() - 1)) {
+            QTextCursor cursor(block);
+            QTextBlockFormat format = block.blockFormat();
+            format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+            cursor.setBlockFormat(format);
+        }
+    }
+}
 
 } // namespace
 
@@ -224,6 +266,7 @@ std::unique_ptr<QTextDocument> make_document(const Sheet& sheet, QPaintDevice& d
     document->setDocumentMargin(0);
     Builder(*document, sheet).add(sheet);
     document->setPageSize(QSizeF(width, height));
+    keep_headings_with_text(*document, height);
     return document;
 }
 

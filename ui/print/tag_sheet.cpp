@@ -87,8 +87,8 @@ void paint_tag(QPainter& painter, const QRectF& cell, const Tag& tag, TagSize si
         QString label;
         QString value;
     };
-    std::vector<Field> fields{{tr("Start S"), tag.start},
-                              {tr("Target T"), tag.target},
+    std::vector<Field> fields{{tr("Start"), tag.start},
+                              {tr("Target"), tag.target},
                               {tr("Hung"), tag.hung},
                               {tr("Tare"), tag.tare}};
     if (size == TagSize::large) {

@@ -28,6 +28,8 @@ QByteArray run(const QString& program, const QStringList& arguments, int also_fi
 QString pdf_text(const QString& pdf) {
     return QString::fromUtf8(run(QStringLiteral("pdftotext"),
                                  {QStringLiteral("-layout"), pdf, QStringLiteral("-")}))
+        // Fonts with ligatures give "fi" back as one character.
+        .normalized(QString::NormalizationForm_KC)
         .simplified();
 }
 
