@@ -83,7 +83,8 @@ TEST_F(ChangesetTest, CutOrScribbledItIsRefusedOrHarmless) {
     }
     int refused = 0;
     for (std::size_t at = 0; at < whole.size(); ++at) {
-        for (const unsigned char other : {0x00, 0x01, 0x7f, 0xff}) {
+        for (const unsigned char other :
+             std::initializer_list<unsigned char>{0x00, 0x01, 0x7f, 0xff}) {
             Changeset scribbled = whole;
             scribbled[at] = other;
             refused += survives(scribbled) ? 0 : 1;
