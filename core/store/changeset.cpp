@@ -1,5 +1,6 @@
 #include "core/store/changeset.h"
 
+#include "core/store/changeset_shape.h"
 #include "core/store/codes.h"
 #include "core/store/fault.h"
 
@@ -28,6 +29,13 @@ void check(int code, Connection& book) {
 bool is_recorded(std::string_view table) {
     return table == "event_piece" || table == "preference" ||
            index_of_code<model::EntryKind>(table) < Codes<model::EntryKind>::list.size();
+}
+
+/// The log's bytes are looked over before the engine, which trusts them, sees them.
+void look_over(const Changeset& changes) {
+    if (!is_whole(changes)) {
+        refuse(base::ErrorCode::damaged, "a change in the log is cut short or scribbled over");
+    }
 }
 
 } // namespace
@@ -62,6 +70,7 @@ Changeset ChangeRecorder::taken() {
 }
 
 void apply(Connection& book, const Changeset& changes, Direction direction) {
+    look_over(changes);
     // The engine takes a non-const pointer and only reads.
     void* bytes = const_cast<unsigned char*>(changes.data()); // NOLINT(*-const-cast)
     const int flags = direction == Direction::backward ? SQLITE_CHANGESETAPPLY_INVERT : 0;
@@ -166,6 +175,7 @@ std::optional<std::int64_t> RowChange::integer(const std::string& column) const 
 }
 
 std::vector<RowChange> rows_of(Connection& book, const Changeset& changes) {
+    look_over(changes);
     void* bytes = const_cast<unsigned char*>(changes.data()); // NOLINT(*-const-cast)
     sqlite3_changeset_iter* at = nullptr;
     check(sqlite3changeset_start(&at, static_cast<int>(changes.size()), bytes), book);
