@@ -10,7 +10,10 @@ using model::Severity;
 using units::Day;
 using units::Duration;
 
-constexpr int longest_plan_days = 3660;
+/// Ten years back is where the search begins, a century where it ends: a thick piece's cautious
+/// end can lie far beyond any date that a person would keep, and is still an answer.
+constexpr int first_look_days = 3660;
+constexpr int last_look_days = 36600;
 /// A piece cut to less than a quarter is another product; below 15 mm nothing here applies.
 constexpr double smallest_share = 0.25;
 constexpr double thinnest_mm = 15;
@@ -54,10 +57,14 @@ class BackPlanner {
     /// start, so halving the interval finds it.
     std::optional<Day> latest_start(const model::PlanTemplate& plan, const Pieces& pieces,
                                     const PlanChoices& choices) const {
-        Day good = request_.wanted_on - longest_plan_days;
-        if (end_for(plan, pieces, good, choices) > request_.wanted_on) {
-            return std::nullopt;
+        int back = first_look_days;
+        while (end_for(plan, pieces, request_.wanted_on - back, choices) > request_.wanted_on) {
+            back *= 2;
+            if (back > last_look_days) {
+                return std::nullopt;
+            }
         }
+        Day good = request_.wanted_on - back;
         Day bad = request_.wanted_on + 1;
         while (bad - good > 1) {
             const Day middle = good + (bad - good) / 2;

@@ -9,6 +9,7 @@ namespace {
 using model::Finding;
 using model::Severity;
 using model::StageKind;
+using units::Day;
 using units::Duration;
 
 /// Work starts in the morning: a 12 h stage begun then ends the same day, the next one tomorrow.
@@ -145,6 +146,7 @@ class Dating {
 
     void place() {
         Position at;
+        Day earliest = plan_.start;
         for (auto& stage : plan_.stages) {
             const auto& lasts = stage.length.lasts;
             stage.start = plan_.start + civil_days(at.likely);
@@ -152,10 +154,11 @@ class Dating {
             at.early += std::pow((lasts.best - lasts.low).in_days(), 2);
             at.late += std::pow((lasts.high - lasts.best).in_days(), 2);
             stage.end = plan_.start + civil_days(at.likely);
-            // Up for the late end, and never before the stage can have begun for the early one.
+            // Up for the late end; the early one not before the stage ahead could end.
             stage.latest_end = stage.end + static_cast<int>(std::ceil(std::sqrt(at.late) - 1e-6));
-            stage.earliest_end = std::max(
-                stage.start, stage.end - static_cast<int>(std::floor(std::sqrt(at.early) + 1e-6)));
+            earliest = std::max(
+                earliest, stage.end - static_cast<int>(std::floor(std::sqrt(at.early) + 1e-6)));
+            stage.earliest_end = earliest;
         }
         if (!plan_.stages.empty()) {
             plan_.earliest_end = plan_.stages.back().earliest_end;

@@ -44,13 +44,15 @@ RC_GTEST_PROP(Planning, DatesNeverGoBackwards, ()) {
     const Day start = any_day();
     const auto plan = planning::date_plan({any_template(), any_pieces(), start, {}});
     Day reached = start;
+    Day earliest = start;
     for (const auto& stage : plan.stages) {
         RC_ASSERT(stage.start == reached);
         RC_ASSERT(stage.start <= stage.end);
-        RC_ASSERT(stage.start <= stage.earliest_end);
+        RC_ASSERT(earliest <= stage.earliest_end);
         RC_ASSERT(stage.earliest_end <= stage.end);
         RC_ASSERT(stage.end <= stage.latest_end);
         reached = stage.end;
+        earliest = stage.earliest_end;
     }
     RC_ASSERT(plan.end == reached);
 }

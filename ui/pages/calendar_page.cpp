@@ -1,3 +1,4 @@
+#include "ui/look/adaptive.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/month_view.h"
 #include "ui/pages/page_frame.h"

@@ -1,3 +1,4 @@
+#include "ui/look/adaptive.h"
 #include "ui/look/pieces.h"
 #include "ui/look/theme.h"
 #include "ui/models/work_model.h"
@@ -173,6 +174,7 @@ class TodayPage : public Page {
 
   private:
     [[nodiscard]] QWidget* build_full();
+    void show_work();
     void do_line(const QString& key);
     void open_line(const QString& key);
     void leave_out(const QString& key);
@@ -219,6 +221,11 @@ TodayPage::TodayPage(presenters::Workspace& workspace, QWidget* parent)
     stack_->addWidget(build_full());
     frame.body->addWidget(stack_, 1);
     setFocusProxy(list_);
+    connect(&workspace.forecasts(), &presenters::Forecasts::arrived, this, [this] {
+        if (isVisible()) {
+            show_work();
+        }
+    });
 }
 
 QWidget* TodayPage::build_full() {
@@ -260,6 +267,11 @@ QWidget* TodayPage::build_full() {
 }
 
 void TodayPage::refresh() {
+    show_work();
+    work_->ask_forecasts(); // what is ready or soon will be is added when they arrive
+}
+
+void TodayPage::show_work() {
     const QString kept = list_->current() != nullptr ? list_->current()->key : QString();
     work_->load();
     model_->set_lines(work_->lines());

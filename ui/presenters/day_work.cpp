@@ -1,5 +1,6 @@
 #include "ui/presenters/day_work.h"
 
+#include "ui/presenters/hanging.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/date_words.h"
 #include "ui/text/plan_words.h"
@@ -45,13 +46,29 @@ QString batch_words(const core::model::Batch& batch) {
 DayWork::DayWork(Workspace& workspace, QObject* parent)
     : QObject(parent), workspace_(workspace), sheet_{workspace.today(), {}, {}, {}, {}} {}
 
+core::services::ForecastSource DayWork::at_hand(Workspace& workspace) {
+    return [&workspace](const core::services::PieceHistory& history) {
+        const auto* found = workspace.forecasts().find(history.piece.id, history.revision);
+        return found != nullptr ? std::optional(*found) : std::nullopt;
+    };
+}
+
+void DayWork::ask_forecasts() {
+    std::vector<PieceRecord> records;
+    for (const auto& hanging : hanging_lines(workspace_.book())) {
+        records.push_back({hanging.line.history, hanging.line.kin});
+    }
+    workspace_.forecasts().ask(std::move(records), workspace_.now());
+}
+
 void DayWork::load() {
     const auto& book = workspace_.book();
     lines_.clear();
-    auto sheet = workspace_.one(core::services::day_sheet(book, {.now = workspace_.now(),
-                                                                 .zone = workspace_.style().zone,
-                                                                 .horizon_days = horizon_days_,
-                                                                 .forecast_of = forecasts_}));
+    auto sheet =
+        workspace_.one(core::services::day_sheet(book, {.now = workspace_.now(),
+                                                        .zone = workspace_.style().zone,
+                                                        .horizon_days = horizon_days_,
+                                                        .forecast_of = at_hand(workspace_)}));
     if (!sheet) {
         sheet_ = {workspace_.today(), {}, {}, {}, {}};
         return;

@@ -21,11 +21,15 @@ class DayWork : public QObject {
     Q_OBJECT
   public:
     explicit DayWork(Workspace& workspace, QObject* parent = nullptr);
-    /// How forecasts are come by; without it nothing is called ready.
-    void set_forecasts(core::services::ForecastSource source) { forecasts_ = std::move(source); }
     void set_horizon(int days) { horizon_days_ = days; }
 
+    /// Reads the book, with the forecasts known by now.
     void load();
+    /// Asks for the forecasts of all that hangs; Workspace::forecasts().arrived() tells when a
+    /// load() would know more.
+    void ask_forecasts();
+    /// The forecasts the workspace has at hand, for core::services.
+    static core::services::ForecastSource at_hand(Workspace& workspace);
     [[nodiscard]] const std::vector<WorkLine>& lines() const { return lines_; }
     [[nodiscard]] int count(WorkGroup group) const;
     /// "2 overdue, 5 today, 3 done".
@@ -46,7 +50,6 @@ class DayWork : public QObject {
 
     struct Names;
     Workspace& workspace_;
-    core::services::ForecastSource forecasts_;
     int horizon_days_ = 7;
     core::planning::DaySheet sheet_;
     std::vector<WorkLine> lines_;

@@ -37,12 +37,11 @@ void PlanCalendar::load(Day until) {
     core::services::DeskView view{.now = workspace_.now(),
                                   .zone = workspace_.style().zone,
                                   .horizon_days = std::max(0, until - workspace_.today()),
-                                  .forecast_of = forecasts_};
+                                  .forecast_of = DayWork::at_hand(workspace_)};
     if (const auto stages = workspace_.one(core::services::current_stages(book, view))) {
         add_stages(*stages);
     }
     DayWork work(workspace_);
-    work.set_forecasts(forecasts_);
     work.set_horizon(view.horizon_days);
     work.load();
     add_work(work);

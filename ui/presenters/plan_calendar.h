@@ -20,7 +20,6 @@ class PlanCalendar : public QObject {
     Q_OBJECT
   public:
     explicit PlanCalendar(Workspace& workspace, QObject* parent = nullptr);
-    void set_forecasts(core::services::ForecastSource source) { forecasts_ = std::move(source); }
 
     /// Reads the book. Work is listed up to `until`; stages as far as they are planned.
     void load(core::units::Day until);
@@ -38,7 +37,6 @@ class PlanCalendar : public QObject {
     void add_work(const DayWork& work);
 
     Workspace& workspace_;
-    core::services::ForecastSource forecasts_;
     std::map<core::model::BatchId, core::model::Batch> batches_;
     std::map<core::units::Day, std::vector<models::DayEntry>> days_;
     std::vector<core::services::CalendarLine> lines_;

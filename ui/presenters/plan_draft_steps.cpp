@@ -17,17 +17,41 @@ namespace {
 using core::model::Band;
 using core::planning::PlannedStage;
 
+QString number(double value, const text::Style& style) {
+    const double tenths = std::round(value * 10) / 10;
+    return text::number_words(tenths, style, std::abs(tenths - std::round(tenths)) < 1e-9 ? 0 : 1);
+}
+
+QString span_words(double low, double high, const text::Style& style) {
+    const QString from = number(low, style);
+    const QString to = number(high, style);
+    return from == to ? from : PlanDraft::tr("%1\u2013%2").arg(from, to);
+}
+
+QString range_words(core::units::Temperature low, core::units::Temperature high,
+                    const text::Style& style) {
+    const bool fahrenheit = style.temperature == text::TemperatureStyle::fahrenheit;
+    const auto degrees = [&](core::units::Temperature t) {
+        return fahrenheit ? t.in_fahrenheit() : t.in_celsius();
+    };
+    return span_words(degrees(low), degrees(high), style) + QLatin1Char(' ') +
+           text::temperature_unit_name(style);
+}
+
+QString range_words(core::units::RelativeHumidity low, core::units::RelativeHumidity high,
+                    const text::Style& style) {
+    return PlanDraft::tr("%1 % RH").arg(span_words(low.in_percent(), high.in_percent(), style));
+}
+
 template <class Q>
 QString band_words(const Band<Q>& band, const text::Style& style) {
-    const auto range = [&](Q low, Q high) {
-        return PlanDraft::tr("%1 to %2").arg(text::words(low, style), text::words(high, style));
-    };
-    const QString start = range(band.low_at_start, band.high_at_start);
+    const QString start = range_words(band.low_at_start, band.high_at_start, style);
     if (band.low_at_start == band.low_at_end && band.high_at_start == band.high_at_end) {
         return start;
     }
     //: a band that changes over the stage: from %1, in the end %2
-    return PlanDraft::tr("%1, in the end %2").arg(start, range(band.low_at_end, band.high_at_end));
+    return PlanDraft::tr("%1, in the end %2")
+        .arg(start, range_words(band.low_at_end, band.high_at_end, style));
 }
 
 QString air_words(const core::model::StageTemplate& stage, const text::Style& style) {
@@ -40,9 +64,15 @@ QString air_words(const core::model::StageTemplate& stage, const text::Style& st
     }
     if (stage.humidity_pulse) {
         const auto& pulse = *stage.humidity_pulse;
-        parts << PlanDraft::tr("for %1 in every %2: %3 to %4")
-                     .arg(text::words(pulse.lasting, style), text::words(pulse.every, style),
-                          text::words(pulse.low, style), text::words(pulse.high, style));
+        parts << PlanDraft::tr("%1 for %2 in every %3")
+                     .arg(range_words(pulse.low, pulse.high, style),
+                          text::words(pulse.lasting, style), text::words(pulse.every, style));
+    }
+    if (stage.temperature_pulse) {
+        const auto& pulse = *stage.temperature_pulse;
+        parts << PlanDraft::tr("%1 for %2 in every %3")
+                     .arg(range_words(pulse.low, pulse.high, style),
+                          text::words(pulse.lasting, style), text::words(pulse.every, style));
     }
     return parts.join(QStringLiteral("; "));
 }
@@ -102,16 +132,7 @@ QString per_words(core::uptake::DayRule::Per per) {
     return {};
 }
 
-QString span_words(double low, double high, const text::Style& style) {
-    const auto number = [&](double value) {
-        const bool whole = std::abs(value - std::round(value)) < 1e-9;
-        return text::number_words(value, style, whole ? 0 : 1);
-    };
-    return std::abs(low - high) < 1e-9 ? number(low)
-                                       : PlanDraft::tr("%1–%2").arg(number(low), number(high));
-}
-
-/// "1 day per cm and 2 more: 10 days".
+/// "1 days per cm plus 2: 10 days".
 QString rule_words(const core::uptake::RuleDays& days, const text::Style& style) {
     const auto& rule = *days.rule;
     const QString result = PlanDraft::tr("%1 days").arg(span_words(
@@ -119,8 +140,8 @@ QString rule_words(const core::uptake::RuleDays& days, const text::Style& style)
     if (rule.per == core::uptake::DayRule::Per::nothing) {
         return result;
     }
-    const QString each =
-        PlanDraft::tr("%1 per %2").arg(span_words(rule.low, rule.high, style), per_words(rule.per));
+    const QString each = PlanDraft::tr("%1 days per %2")
+                             .arg(span_words(rule.low, rule.high, style), per_words(rule.per));
     return rule.constant_high > 0
                ? PlanDraft::tr("%1 plus %2: %3")
                      .arg(each, span_words(rule.constant_low, rule.constant_high, style), result)

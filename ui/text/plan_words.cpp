@@ -81,6 +81,9 @@ QString task_done_words(const std::string& verb) {
 
 QString length_words(const core::base::Interval<core::units::Duration>& lasts, const Style& style) {
     const double best = lasts.best.in_days();
+    if (lasts.high.in_seconds() <= 0) {
+        return PlanWords::tr("within the time above");
+    }
     if (best < 1) {
         return words(lasts.best, style);
     }
@@ -136,11 +139,13 @@ QString history_words(const core::planning::HistorySummary& summary, const Style
     const QString took = high < 4      ? length_words(summary.took, style)
                          : low == high ? PlanWords::tr("%1 weeks").arg(low)
                                        : PlanWords::tr("%1 to %2 weeks").arg(low).arg(high);
-    const QString where =
-        summary.same_chamber ? PlanWords::tr("in this chamber") : PlanWords::tr("with you");
     QString sentence =
-        //: %1 how many pieces, %2 a time, %3 "in this chamber" or "with you"
-        PlanWords::tr("Your last %1 took %2 from hanging to done %3.").arg(count).arg(took, where);
+        (summary.same_chamber
+             //: %1 how many pieces, %2 a time
+             ? PlanWords::tr("Your last %1 took %2 from hanging to done in this chamber.")
+             : PlanWords::tr("Your last %1 took %2 from hanging to done."))
+            .arg(count)
+            .arg(took);
     if (summary.same_time_of_year) {
         sentence += QLatin1Char(' ') + PlanWords::tr("They hung at this time of year.");
     }

@@ -7,10 +7,12 @@
 #include "ui/pages/save_calendar.h"
 #include "ui/presenters/workspace.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -181,7 +183,7 @@ TEST_F(PlanningPages, RendersForTheEye) {
     open(true);
     for (const auto mode : {look::Mode::light, look::Mode::dark}) {
         look::apply_theme(*qApp, mode);
-        for (const char* id : {"today", "calendar"}) {
+        for (const char* id : {"today", "calendar", "plan"}) {
             for (const QSize size : {QSize(824, 600), QSize(1220, 860)}) {
                 show(id)->resize(size);
                 QTest::qWait(50);
@@ -190,6 +192,18 @@ TEST_F(PlanningPages, RendersForTheEye) {
                                            mode == look::Mode::light ? QStringLiteral("light")
                                                                      : QStringLiteral("dark"))
                                       .arg(size.width()));
+                if (QLatin1String(id) == QLatin1String("plan")) {
+                    QTest::mouseClick(find<QAbstractButton>("plan_backwards"), Qt::LeftButton);
+                    auto* day = find<QLineEdit>("plan_day_line");
+                    day->selectAll();
+                    QTest::keyClicks(day, QStringLiteral("2026-04-15"));
+                    QTest::qWait(50);
+                    page->grab().save(QStringLiteral("%1/plan-no-%2-%3.png")
+                                          .arg(shots, mode == look::Mode::light
+                                                          ? QStringLiteral("light")
+                                                          : QStringLiteral("dark"))
+                                          .arg(size.width()));
+                }
             }
         }
     }
