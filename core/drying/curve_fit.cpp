@@ -36,22 +36,14 @@ class Fitter {
         descend();
         renew_errors();
         descend();
-        for (std::size_t round = 0; round <= options_.most_off; ++round) {
-            linearise();
-            const auto off = count_ >= 4 && round < options_.most_off ? find_off() : std::nullopt;
-            if (off) {
-                set_aside_[off->index] = true;
-                fit_.off.push_back(*off);
-            }
-            if (count_ >= 3) {
-                settle_scales();
-            }
-            renew_errors();
-            descend();
-            if (!off) {
-                break;
-            }
+        linearise();
+        while (count_ >= 4 && fit_.off.size() < options_.most_off && set_worst_aside()) {
         }
+        if (count_ >= 3) {
+            settle_scales();
+        }
+        renew_errors();
+        descend();
         finish();
         return std::move(fit_);
     }
@@ -77,6 +69,7 @@ class Fitter {
         for (std::size_t i = 0; i < count_; ++i) {
             fit_.grams_per_day[i] = -reference * curve_.rate_at(fit_.input.points[i].day);
         }
+        renew_clock();
         SquareMatrix errors = clock_errors(fit_.input.discrepancy.scale());
         add_noise(errors, noise_);
         // Noise on the diagonal makes it positive definite; the fallback is noise alone.
@@ -89,16 +82,24 @@ class Fitter {
         fit_.errors = *factor;
     }
 
-    SquareMatrix clock_errors(double scale) {
-        SquareMatrix m(count_);
+    /// The discrepancy's part of the errors at scale 1.
+    void renew_clock() {
+        clock_ = SquareMatrix(count_);
         Discrepancy clock = fit_.input.discrepancy;
-        clock.set_scale(scale);
+        clock.set_scale(1);
         for (std::size_t i = 0; i < count_; ++i) {
             for (std::size_t j = 0; j <= i; ++j) {
-                m(i, j) = m(j, i) =
+                clock_(i, j) = clock_(j, i) =
                     fit_.grams_per_day[i] * fit_.grams_per_day[j] *
                     clock.covariance(fit_.input.points[i].day, fit_.input.points[j].day);
             }
+        }
+    }
+
+    [[nodiscard]] SquareMatrix clock_errors(double scale) const {
+        SquareMatrix m = clock_;
+        for (double& v : m.values()) {
+            v *= scale * scale;
         }
         return m;
     }
@@ -175,23 +176,50 @@ class Fitter {
                 departure_[i] += slope * fit_.mode[k];
             }
         }
-    }
-
-    /// Covariance of the weighings before they are seen. Sets marginal_precision and
-    /// weighted_departure; returns the log evidence.
-    double weigh_evidence(double noise, double scale) {
-        SquareMatrix m = clock_errors(scale);
+        spread_ = SquareMatrix(count_);
         for (std::size_t i = 0; i < count_; ++i) {
             for (std::size_t j = 0; j < count_; ++j) {
                 for (std::size_t k = 0; k < parameter_count; ++k) {
-                    m(i, j) +=
+                    spread_(i, j) +=
                         jacobian_[i * parameter_count + k] * jacobian_[j * parameter_count + k];
                 }
             }
         }
+    }
+
+    [[nodiscard]] std::optional<Cholesky> marginal(double noise, double scale) const {
+        SquareMatrix m = clock_errors(scale);
+        for (std::size_t i = 0; i < m.values().size(); ++i) {
+            m.values()[i] += spread_.values()[i];
+        }
         add_noise(m, noise);
-        const auto factor = Cholesky::of(m);
+        return Cholesky::of(m);
+    }
+
+    /// How likely the weighings are before they are seen (natural logarithm, less a constant).
+    [[nodiscard]] double evidence(double noise, double scale) const {
+        const auto factor = marginal(noise, scale);
         if (!factor) {
+            return -1e300;
+        }
+        std::vector<double> whitened = departure_;
+        factor->forward(whitened);
+        double square = 0;
+        for (const double v : whitened) {
+            square += v * v;
+        }
+        return -0.5 * (square + factor->log_determinant());
+    }
+
+    /// Sets marginal_precision and weighted_departure; returns the evidence.
+    double weigh_evidence(double noise, double scale) {
+        const auto factor = marginal(noise, scale);
+        if (!factor) {
+            fit_.marginal_precision = SquareMatrix(count_);
+            fit_.weighted_departure.assign(count_, 0.0);
+            for (std::size_t i = 0; i < count_; ++i) {
+                fit_.marginal_precision(i, i) = 1 / set_aside_variance;
+            }
             return -1e300;
         }
         fit_.weighted_departure = departure_;
@@ -207,10 +235,11 @@ class Fitter {
     struct Scales {
         double noise;
         double discrepancy;
+        double evidence; ///< of the likeliest
     };
 
     /// Posterior mean of the logs of the scatter and of the discrepancy, over a small table.
-    Scales likely_scales() {
+    [[nodiscard]] Scales likely_scales() const {
         constexpr std::array<double, 5> noise{0.5, 1, 2, 4, 8};
         constexpr std::array<double, 4> clock{0.5, 1, 2, 4};
         std::array<double, noise.size() * clock.size()> logs{};
@@ -221,7 +250,7 @@ class Fitter {
                 const double u = std::log(noise[a]) / options_.noise_spread;
                 const double v = std::log(clock[b]) / options_.discrepancy_spread;
                 double& log = logs[a * clock.size() + b];
-                log = weigh_evidence(g * g + rounding_, clock[b]) - 0.5 * (u * u + v * v);
+                log = evidence(g * g + rounding_, clock[b]) - 0.5 * (u * u + v * v);
                 best = std::max(best, log);
             }
         }
@@ -235,7 +264,7 @@ class Fitter {
             }
         }
         const double g = options_.usual_noise_g * std::exp(mean_noise / sum);
-        return {g * g + rounding_, std::exp(mean_clock / sum)};
+        return {g * g + rounding_, std::exp(mean_clock / sum), best};
     }
 
     void settle_scales() {
@@ -244,38 +273,93 @@ class Fitter {
         fit_.input.discrepancy.set_scale(s.discrepancy);
     }
 
-    [[nodiscard]] double score_of(std::size_t i) const {
-        return fit_.weighted_departure[i] / std::sqrt(fit_.marginal_precision(i, i));
+    /// What the others say of one weighing.
+    struct Verdict {
+        double gap;   ///< weighed minus expected, grams
+        double sd;    ///< of the expectation and a weighing's scatter together
+        double score; ///< gap / sd, not negative
+    };
+    [[nodiscard]] Verdict verdict_on(std::size_t i, double noise) const {
+        const double own = fit_.marginal_precision(i, i);
+        const double variance = 1 / own - (set_aside_[i] ? set_aside_variance - noise : 0.0);
+        const double gap = fit_.weighted_departure[i] / own;
+        const double sd = std::sqrt(std::max(variance, noise));
+        return {gap, sd, std::abs(gap) / sd};
     }
 
-    /// The weighing that the others speak against most, if they speak clearly. Its own error must
-    /// not widen the scatter it is judged by, so the scales are settled without it.
-    std::optional<OffPoint> find_off() {
-        Scales s = likely_scales();
-        weigh_evidence(s.noise, s.discrepancy);
-        std::size_t worst = count_;
-        double worst_score = 0;
+    /// The weighings whose removal makes the others clearly more likely, best first. The four that
+    /// stand out most are tried: one bad weighing widens the scatter that all are judged by, and
+    /// can hide behind it.
+    std::vector<std::size_t> suspects() {
+        const Scales all = likely_scales();
+        std::vector<std::size_t> order;
+        weigh_evidence(all.noise, all.discrepancy);
         for (std::size_t i = 0; i < count_; ++i) {
-            if (!set_aside_[i] && std::abs(score_of(i)) > worst_score) {
-                worst = i;
-                worst_score = std::abs(score_of(i));
+            if (!set_aside_[i]) {
+                order.push_back(i);
             }
         }
-        if (worst == count_) {
-            return std::nullopt;
+        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+            return verdict_on(a, all.noise).score > verdict_on(b, all.noise).score;
+        });
+        order.resize(std::min<std::size_t>(order.size(), 4));
+        std::vector<std::pair<double, std::size_t>> gains;
+        for (const std::size_t i : order) {
+            set_aside_[i] = true;
+            const double without = likely_scales().evidence;
+            set_aside_[i] = false;
+            // A weighing that says nothing costs the logarithm of its variance; made up for here.
+            const double gain = without + 0.5 * std::log(set_aside_variance) -
+                                (all.evidence + 0.5 * std::log(all.noise));
+            constexpr double worth_a_look = 2.0;
+            if (gain > worth_a_look) {
+                gains.emplace_back(gain, i);
+            }
         }
+        std::sort(gains.rbegin(), gains.rend());
+        std::vector<std::size_t> out;
+        for (const auto& [gain, i] : gains) {
+            out.push_back(i);
+        }
+        return out;
+    }
+
+    /// Sets the first suspect aside that the others, fitted without it, speak clearly against.
+    bool set_worst_aside() {
+        const auto all = suspects();
+        for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), 3); ++i) {
+            if (try_without(all[i])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    bool try_without(std::size_t worst) {
+        const Scores mode = fit_.mode;
+        const double noise = noise_;
+        const double scale = fit_.input.discrepancy.scale();
         set_aside_[worst] = true;
-        s = likely_scales();
-        set_aside_[worst] = false;
+        settle_scales();
+        renew_errors();
+        descend();
+        linearise();
+        const Scales s = likely_scales();
         weigh_evidence(s.noise, s.discrepancy);
-        const double own = fit_.marginal_precision(worst, worst);
-        const double gap = fit_.weighted_departure[worst] / own;
+        const Verdict v = verdict_on(worst, s.noise);
         const double least =
             std::max(options_.off_grams, options_.off_share * fit_.input.prior.mean[hung_weight]);
-        if (std::abs(score_of(worst)) < options_.off_deviations || std::abs(gap) < least) {
-            return std::nullopt;
+        if (v.score >= options_.off_deviations && std::abs(v.gap) >= least) {
+            fit_.off.push_back({worst, fit_.input.points[worst].grams - v.gap, v.sd});
+            return true;
         }
-        return OffPoint{worst, fit_.input.points[worst].grams - gap, 1 / std::sqrt(own)};
+        set_aside_[worst] = false;
+        fit_.mode = mode;
+        noise_ = noise;
+        fit_.input.discrepancy.set_scale(scale);
+        renew_errors();
+        linearise();
+        return false;
     }
 
     void finish() {
@@ -305,6 +389,8 @@ class Fitter {
     std::vector<bool> set_aside_;
     std::vector<double> jacobian_;
     std::vector<double> departure_;
+    SquareMatrix clock_;  ///< errors of the clock, g2, at scale 1
+    SquareMatrix spread_; ///< covariance of the weighings from the prior alone, g2
     LossCurve curve_;
 };
 

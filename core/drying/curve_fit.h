@@ -70,9 +70,9 @@ struct FitOptions {
     double noise_spread = 0.5;       ///< of its logarithm
     double discrepancy_spread = 0.5; ///< of its logarithm
     /// A weighing is off when it lies this many standard deviations from what the others say...
-    double off_deviations = 4.5;
-    double off_share = 0.006; ///< ...and this share of the hung weight...
-    double off_grams = 10;    ///< ...and this much.
+    double off_deviations = 5.0;
+    double off_share = 0.007; ///< ...and this share of the hung weight...
+    double off_grams = 15;    ///< ...and this much.
     std::size_t most_off = 3;
 };
 
