@@ -132,7 +132,7 @@ Outlook outlook_of(const std::vector<DayAir>& d, double elapsed_days) {
     const double variance = (v0 + 6 * 9) / (m + 6);
     const double stretch = (1 + o.memory) / (1 - o.memory);
     const double horizon = std::max(10.0, 0.7 * elapsed_days);
-    constexpr double change_sd_percent = 1.2; // chambers drift, doors are left open
+    constexpr double change_sd_percent = 1.6; // chambers drift, doors are left open
     o.sd_percent = std::sqrt(change_sd_percent * change_sd_percent +
                              variance * std::min(1.0, stretch / horizon) +
                              variance * std::min(1.0, stretch / m));

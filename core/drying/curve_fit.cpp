@@ -290,7 +290,11 @@ class Fitter {
     /// The weighings whose removal makes the others clearly more likely, best first. The four that
     /// stand out most are tried: one bad weighing widens the scatter that all are judged by, and
     /// can hide behind it.
-    std::vector<std::size_t> suspects() {
+    struct Suspects {
+        std::vector<std::size_t> clear;
+        std::optional<std::vector<std::size_t>> likeliest_pair; ///< only where scatter is wide
+    };
+    Suspects suspects() {
         const Scales all = likely_scales();
         std::vector<std::size_t> order;
         weigh_evidence(all.noise, all.discrepancy);
@@ -317,43 +321,71 @@ class Fitter {
             }
         }
         std::sort(gains.rbegin(), gains.rend());
-        std::vector<std::size_t> out;
+        Suspects out;
         for (const auto& [gain, i] : gains) {
-            out.push_back(i);
+            out.clear.push_back(i);
+        }
+        double best = -1e300;
+        const bool wide = all.noise > 9 * options_.usual_noise_g * options_.usual_noise_g;
+        for (std::size_t a = 0; wide && a < order.size(); ++a) {
+            for (std::size_t b = a + 1; b < order.size(); ++b) {
+                if (std::max(order[a], order[b]) - std::min(order[a], order[b]) < 3) {
+                    continue; // neighbours: more likely a step than two slips
+                }
+                set_aside_[order[a]] = set_aside_[order[b]] = true;
+                const double without = likely_scales().evidence;
+                set_aside_[order[a]] = set_aside_[order[b]] = false;
+                if (without > best) {
+                    best = without;
+                    out.likeliest_pair = {order[a], order[b]};
+                }
+            }
         }
         return out;
     }
 
     /// Sets the first suspect aside that the others, fitted without it, speak clearly against.
+    /// Where none can be set aside alone and the scatter is wide, two may hide behind each other.
     bool set_worst_aside() {
-        const auto all = suspects();
-        for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), 3); ++i) {
-            if (try_without(all[i])) {
+        const Suspects found = suspects();
+        for (std::size_t i = 0; i < std::min<std::size_t>(found.clear.size(), 3); ++i) {
+            if (try_without({found.clear[i]})) {
                 return true;
             }
         }
-        return false;
+        return found.likeliest_pair && count_ >= 7 && fit_.off.empty() &&
+               try_without(*found.likeliest_pair);
     }
 
-    bool try_without(std::size_t worst) {
+    bool try_without(const std::vector<std::size_t>& tried) {
         const Scores mode = fit_.mode;
         const double noise = noise_;
         const double scale = fit_.input.discrepancy.scale();
-        set_aside_[worst] = true;
+        const auto old_off = fit_.off.size();
+        for (const std::size_t i : tried) {
+            set_aside_[i] = true;
+        }
         settle_scales();
         renew_errors();
         descend();
         linearise();
         const Scales s = likely_scales();
         weigh_evidence(s.noise, s.discrepancy);
-        const Verdict v = verdict_on(worst, s.noise);
         const double least =
             std::max(options_.off_grams, options_.off_share * fit_.input.prior.mean[hung_weight]);
-        if (v.score >= options_.off_deviations && std::abs(v.gap) >= least) {
-            fit_.off.push_back({worst, fit_.input.points[worst].grams - v.gap, v.sd});
+        for (const std::size_t i : tried) {
+            const Verdict v = verdict_on(i, s.noise);
+            if (v.score >= options_.off_deviations && std::abs(v.gap) >= least) {
+                fit_.off.push_back({i, fit_.input.points[i].grams - v.gap, v.sd});
+            }
+        }
+        if (fit_.off.size() == old_off + tried.size()) {
             return true;
         }
-        set_aside_[worst] = false;
+        fit_.off.resize(old_off);
+        for (const std::size_t i : tried) {
+            set_aside_[i] = false;
+        }
         fit_.mode = mode;
         noise_ = noise;
         fit_.input.discrepancy.set_scale(scale);

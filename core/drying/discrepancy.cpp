@@ -18,7 +18,7 @@ double integrated(double a, double b, double memory) {
 
 Discrepancy Discrepancy::usual(bool air_known, double elapsed_days) {
     Sizes s;
-    s.weather_sd = air_known ? 0.03 : 0.065;
+    s.weather_sd = air_known ? 0.06 : 0.075;
     s.shape_days = 2 * std::max(elapsed_days, 5.0);
     return Discrepancy(s);
 }

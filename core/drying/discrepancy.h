@@ -4,9 +4,9 @@ namespace core::drying {
 
 /// Relative errors of the drying rate and how long they last, in days.
 struct RateErrors {
-    double weather_sd = 0.065;
+    double weather_sd = 0.075;
     double weather_days = 20;
-    double shape_sd = 0.08;
+    double shape_sd = 0.09;
     double shape_days = 20;
 };
 

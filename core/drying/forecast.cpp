@@ -114,6 +114,21 @@ void add_shift(const ScaleShift& shift, units::Instant at, model::Forecast& out)
                             .at = at});
 }
 
+/// Fits to look for a shift of the scale in: with all weighings in. A weighing set aside alone has
+/// lost the voice that it needs here.
+std::vector<PieceFit> witnesses(const std::vector<PreparedPiece>& pieces,
+                                const std::vector<PieceFit>& fits) {
+    std::vector<PieceFit> out = fits;
+    for (std::size_t p = 0; pieces.size() >= 3 && p < pieces.size(); ++p) {
+        if (!fits[p].curve.off.empty()) {
+            FitOptions all_in;
+            all_in.most_off = 0;
+            out[p].curve = fit_curve(pieces[p].input, all_in);
+        }
+    }
+    return out;
+}
+
 /// Most pieces that hang together slowing at the same time is the air, not the meat.
 void blame_shared_air(std::vector<model::Forecast>& forecasts) {
     const auto stalled = [](const model::Finding& f) { return f.code == "rate_stalled"; };
@@ -158,7 +173,7 @@ std::vector<model::Forecast> forecast_together(std::span<const ForecastRequest> 
             pieces.push_back(std::move(*piece));
         }
     }
-    const auto shifts = find_scale_shifts(pieces, fits);
+    const auto shifts = find_scale_shifts(pieces, witnesses(pieces, fits));
     for (const ScaleShift& shift : shifts) {
         for (std::size_t k = 0; k < shift.pieces.size(); ++k) {
             const std::size_t p = shift.pieces[k];

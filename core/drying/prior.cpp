@@ -61,7 +61,7 @@ Prior make_prior(const PieceTraits& traits, double first_grams, bool air_known,
     p.mean[log_diffusivity] = std::log(wet_diffusivity) + diffusivity_per_fat * fat;
     p.sd[log_diffusivity] =
         thick_known ? diffusivity_sd : std::hypot(diffusivity_sd, unknown_depth_sd);
-    p.mean[slackening] = 1.5;
+    p.mean[slackening] = 1.9;
     p.sd[slackening] = 1.3;
     p.mean[log_film] = std::log(film);
     p.sd[log_film] = film_sd;

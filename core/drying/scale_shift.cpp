@@ -52,13 +52,7 @@ std::optional<ScaleShift> judge(const std::vector<Member>& round, std::span<cons
         if (first || repeated || fit.input.points.size() < 3) {
             continue;
         }
-        // A weighing set aside alone has lost its voice; its gap is kept in `off`.
-        StepEstimate step = estimate_step(fit, m.weighing, only_that_day);
-        for (const OffPoint& o : fit.off) {
-            if (o.index == m.weighing && only_that_day) {
-                step = {fit.input.points[o.index].grams - o.expected_grams, o.sd};
-            }
-        }
+        const StepEstimate step = estimate_step(fit, m.weighing, only_that_day);
         voices.push_back({m, step});
         weights += 1 / (step.sd * step.sd);
         sum += step.grams / (step.sd * step.sd);

@@ -18,10 +18,10 @@ struct ScaleShift {
     std::vector<std::size_t> weighings; ///< for each of them, the index of its weighing
 };
 
-/// Looks at every round of weighings (within 12 h of each other) that at least three pieces took
-/// part in, not their first. A shift is believed when the pieces agree on its size, most of them
-/// speak for it one by one, and together at six standard deviations or more. At most one for the
-/// span looked at: the clearest.
+/// `fits` must have no weighing set aside (FitOptions::most_off = 0). Looks at every round of
+/// weighings (within 12 h of each other) that at least three pieces took part in, not their first.
+/// A shift is believed when the pieces agree on its size, most of them speak for it one by one, and
+/// together at six standard deviations or more. At most one for the span looked at: the clearest.
 std::vector<ScaleShift> find_scale_shifts(std::span<const PreparedPiece> pieces,
                                           std::span<const PieceFit> fits);
 

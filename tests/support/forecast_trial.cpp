@@ -4,7 +4,7 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace test_support {
+namespace tests::support {
 
 namespace {
 
@@ -156,4 +156,4 @@ std::string trial_line(const std::string& name, const TrialOptions& o, const Tri
         r.off_curve);
 }
 
-} // namespace test_support
+} // namespace tests::support

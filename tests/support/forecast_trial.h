@@ -9,7 +9,7 @@
 
 /// Puts virtual pieces, weighed up to some part of their way, before the forecast and compares
 /// its dates with the truth.
-namespace test_support {
+namespace tests::support {
 
 struct TrialOptions {
     double fraction = 0.5; ///< of the time to the target
@@ -52,4 +52,4 @@ std::optional<double> day_of(const std::optional<core::units::Instant>& at);
 /// The instant all virtual pieces are hung.
 core::units::Instant hung_at();
 
-} // namespace test_support
+} // namespace tests::support

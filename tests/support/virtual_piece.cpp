@@ -1,7 +1,7 @@
 #include "tests/support/virtual_piece.h"
 #include <algorithm>
 #include <cmath>
-namespace test_support {
+namespace tests::support {
 namespace {
 constexpr double kDay = 86400.0;
 
@@ -198,4 +198,4 @@ std::vector<VirtualWeighing> weigh(const VirtualPieceSpec& s, const VirtualCours
     }
     return out;
 }
-} // namespace test_support
+} // namespace tests::support

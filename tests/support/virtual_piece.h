@@ -4,7 +4,7 @@
 #include <random>
 #include <string>
 #include <vector>
-namespace test_support {
+namespace tests::support {
 
 enum class VirtualForm { slab, cylinder, round };
 enum class DiffusivityLaw { constant, exponential, power, inverse_moisture };
@@ -58,4 +58,4 @@ VirtualCourse run_explicit(const VirtualPieceSpec& spec, double days); // simula
 VirtualCourse run_tapered(const VirtualPieceSpec& spec, double days);  // simulator two
 std::vector<VirtualWeighing> weigh(const VirtualPieceSpec& spec, const VirtualCourse& course,
                                    double until_day, std::mt19937_64& rng);
-} // namespace test_support
+} // namespace tests::support

@@ -1,6 +1,6 @@
 #include "tests/support/virtual_population.h"
 #include <algorithm>
-namespace test_support {
+namespace tests::support {
 VirtualPiece make_piece(const PopulationSetting& p, std::uint64_t seed) {
     for (std::uint64_t attempt = 0;; ++attempt) {
         std::mt19937_64 rng(seed * 1000003ULL + attempt * 7919ULL + 17);
@@ -82,4 +82,101 @@ VirtualPiece make_piece(const PopulationSetting& p, std::uint64_t seed) {
         return v;
     }
 }
-} // namespace test_support
+
+std::vector<VirtualPiece> make_pieces(const PopulationSetting& setting, int count,
+                                      std::uint64_t first_number) {
+    std::vector<VirtualPiece> out;
+    for (int i = 0; i < count; ++i) {
+        out.push_back(make_piece(setting, first_number + static_cast<std::uint64_t>(i)));
+    }
+    return out;
+}
+
+PopulationSetting usual_pieces() {
+    PopulationSetting p;
+    p.name = "usual";
+    p.laws = {DiffusivityLaw::exponential, DiffusivityLaw::power};
+    p.d_spread = 0.5;
+    p.film_spread = 0.4;
+    p.rh_sd_hi = 4;
+    p.thick_lo = 0.04;
+    p.thick_hi = 0.09;
+    p.target_lo = 0.3;
+    p.target_hi = 0.4;
+    p.fat_hi = 0.25;
+    p.noise_hi = 3;
+    p.rh_hi = 78;
+    return p;
+}
+
+PopulationSetting broad_pieces() {
+    PopulationSetting p;
+    p.crust_hi = 3;
+    return p;
+}
+
+PopulationSetting exponential_pieces() {
+    PopulationSetting p;
+    p.name = "exponential law";
+    p.laws = {DiffusivityLaw::exponential};
+    p.strength_lo = 1;
+    p.isotherms = {IsothermLaw::gab};
+    p.shrink_hi = 0.31;
+    p.fat_hi = 0.3;
+    p.target_hi = 0.4;
+    return p;
+}
+
+PopulationSetting constant_pieces() {
+    PopulationSetting p;
+    p.name = "constant law";
+    p.laws = {DiffusivityLaw::constant};
+    p.d_median = 3e-11;
+    p.isotherms = {IsothermLaw::oswin};
+    p.film_median = 3e-3;
+    return p;
+}
+
+PopulationSetting sheltered_pieces() {
+    PopulationSetting p;
+    p.name = "sheltered";
+    p.d_median = 1.5e-10;
+    p.film_median = 1.5e-3;
+    p.crust_hi = 2;
+    return p;
+}
+
+PopulationSetting weather_pieces() {
+    PopulationSetting p;
+    p.name = "weather-driven";
+    p.rh_sd_lo = 4;
+    p.rh_sd_hi = 8;
+    p.rho_lo = 0.8;
+    p.pulse = 5;
+    return p;
+}
+
+PopulationSetting tapered_pieces() {
+    PopulationSetting p;
+    p.name = "tapered (second)";
+    p.simulator = 2;
+    p.taper = 0.45;
+    p.sealed = true;
+    p.laws = {DiffusivityLaw::inverse_moisture, DiffusivityLaw::exponential};
+    p.isotherms = {IsothermLaw::henderson};
+    return p;
+}
+
+PopulationSetting stepped_pieces() {
+    PopulationSetting p = usual_pieces();
+    p.name = "climate step";
+    p.step_rh = 9;
+    p.rh_lo = 68;
+    return p;
+}
+
+std::vector<PopulationSetting> all_populations() {
+    return {usual_pieces(),     broad_pieces(),   exponential_pieces(), constant_pieces(),
+            sheltered_pieces(), weather_pieces(), tapered_pieces(),     stepped_pieces()};
+}
+} // namespace tests::support

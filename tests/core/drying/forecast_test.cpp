@@ -1,7 +1,5 @@
 #include "core/drying/forecast.h"
 
-#include "tests/support/forecast_trial.h"
-
 #include <algorithm>
 #include <gtest/gtest.h>
 

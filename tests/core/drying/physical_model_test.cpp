@@ -64,7 +64,7 @@ TEST(PhysicalModel, FollowsTheAnalyticalUptakeWhereTheFilmIsNoHindrance) {
 
 /// Against an explicit scheme on 30 cells that shares no code with the model.
 TEST(PhysicalModel, AgreesWithAnIndependentFineGrid) {
-    using namespace test_support;
+    using namespace tests::support;
     for (const double strength : {0.0, 1.0, 2.5}) {
         for (const double film : {1e-3, 4e-3}) {
             for (const auto form : {VirtualForm::slab, VirtualForm::cylinder, VirtualForm::round}) {
