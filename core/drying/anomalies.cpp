@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <optional>
 
 namespace core::drying {
 
@@ -31,29 +32,45 @@ void off_curve(const PreparedPiece& piece, const CurveFit& fit, Findings& out) {
     }
 }
 
-/// Weight put on between two weighings that are otherwise believed. Half a percent or four times
-/// the scatter: water taken up, a coat, a casing not entered.
+/// A step up that was kept: weighing `i` lies clearly above the two before it (after one that was
+/// too low, coming back is no gain) and the next has not lost the half of it again.
+bool steps_up_for_good(const std::vector<SeriesPoint>& points, std::size_t i, double least) {
+    if (i == 0 || i + 1 >= points.size()) {
+        return false;
+    }
+    const double before = points[i - 1].grams;
+    const double highest = i >= 2 ? std::max(before, points[i - 2].grams) : before;
+    return points[i].grams - highest > least &&
+           points[i + 1].grams - before > (points[i].grams - before) / 2;
+}
+
+/// Weight put on between two weighings that are otherwise believed, or put on and kept (the fit
+/// may then have set the weighings before it aside). Half a percent or four times the scatter:
+/// water taken up, a coat, a casing not entered.
 void gains(const PreparedPiece& piece, const CurveFit& fit, Findings& out) {
     const auto& points = fit.input.points;
-    std::size_t before = points.size();
+    // A gain that stays widens the scatter it would be judged by: a usual scatter's bound.
+    const double scatter = std::min(fit.noise_g, 5.0);
+    std::optional<std::size_t> believed;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        if (is_off(fit, i)) {
-            continue;
+        const bool on_curve = !is_off(fit, i);
+        const auto least = [&](double from) { return std::max({6.0, 4 * scatter, 0.004 * from}); };
+        const auto gained_since = [&](std::size_t from) {
+            out.push_back({.code = "weight_gained",
+                           .severity = Severity::caution,
+                           .values = {{"gain", Mass::grams(points[i].grams - points[from].grams)},
+                                      {"from", Mass::grams(points[from].grams)}},
+                           .at = piece.times[i]});
+        };
+        if (i > 0 && steps_up_for_good(points, i, least(points[i - 1].grams))) {
+            gained_since(i - 1);
+        } else if (on_curve && believed &&
+                   points[i].grams - points[*believed].grams > least(points[*believed].grams)) {
+            gained_since(*believed);
         }
-        if (before < points.size()) {
-            const double gain = points[i].grams - points[before].grams;
-            // A gain that stays widens the scatter it would be judged by: a usual scatter's bound.
-            const double scatter = std::min(fit.noise_g, 5.0);
-            const double least = std::max({6.0, 4 * scatter, 0.004 * points[before].grams});
-            if (gain > least) {
-                out.push_back({.code = "weight_gained",
-                               .severity = Severity::caution,
-                               .values = {{"gain", Mass::grams(gain)},
-                                          {"from", Mass::grams(points[before].grams)}},
-                               .at = piece.times[i]});
-            }
+        if (on_curve) {
+            believed = i;
         }
-        before = i;
     }
 }
 

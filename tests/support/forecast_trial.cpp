@@ -131,6 +131,7 @@ TrialResult run_trial(const std::vector<VirtualPiece>& pieces, const TrialOption
     }
     const double n = std::max(1, out.pieces);
     out.median_error = 100 * percentile(errors, 0.5);
+    out.median_error_at_least = 100 * percentile(errors, std::max(0.0, 0.5 - 0.98 / std::sqrt(n)));
     out.p90_error = 100 * percentile(errors, 0.9);
     out.coverage = 100 * inside / n;
     out.too_early = 100 * early / n;

@@ -29,6 +29,9 @@ std::optional<core::drying::ForecastRequest> request_for(const VirtualPiece& pie
 struct TrialResult {
     int pieces = 0;
     double median_error = 0;
+    /// Lower end of the distribution-free 95 % interval of the median (order statistics): what the
+    /// luck of the draw allows the population's median to be.
+    double median_error_at_least = 0;
     double p90_error = 0;
     double coverage = 0;   ///< percent of truths within P10 to P90
     double too_early = 0;  ///< percent of truths before P10
