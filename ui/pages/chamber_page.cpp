@@ -130,7 +130,7 @@ QWidget* ChamberPage::build_air() {
     }
     column->addLayout(row);
     chart_ = new charts::ChartView("air_chart");
-    chart_->setMinimumHeight(look::lines(this, 22));
+    chart_->setMinimumHeight(look::lines(this, 30));
     column->addWidget(chart_, 4);
     band_words_ = look::paragraph({});
     band_words_->setObjectName(QStringLiteral("air_band_words"));

@@ -31,7 +31,8 @@ MixLines::MixLines(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(thi
     grid_->setVerticalSpacing(look::lines(this, 0.2));
     grid_->setColumnStretch(0, 3);
     grid_->setColumnStretch(1, 2);
-    grid_->setColumnStretch(3, 3);
+    grid_->setColumnStretch(2, 3);
+    grid_->setColumnStretch(3, 2);
     choices_ = presenters::ingredient_choices({});
     build_heads();
 }
@@ -95,6 +96,7 @@ void MixLines::make_row(const presenters::MixLineEntry& entry) {
     }
     row.basis->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     row.basis->setMinimumContentsLength(4);
+    row.basis->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     row.basis->setCurrentIndex(row.basis->findData(static_cast<int>(entry.basis)));
     row.label = look::named(new QLineEdit(entry.label), numbered("mix_label_", n).constData(),
                             tr("What the label of line %1 says").arg(number));

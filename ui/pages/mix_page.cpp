@@ -59,8 +59,8 @@ QTableWidget* table(const char* object_name, const QString& name) {
 
 MixPage::MixPage(presenters::Workspace& workspace, QWidget* parent) : Page(workspace, parent) {
     auto* body = frame_page(this, tr("Mix bench")).body;
-    auto* halves = new QHBoxLayout;
-    halves->setSpacing(look::lines(this, 0.8));
+    halves_ = new QHBoxLayout;
+    halves_->setSpacing(look::lines(this, 0.8));
     left_ = new QVBoxLayout;
     right_ = new QVBoxLayout;
     build_recipe(left_);
@@ -69,9 +69,9 @@ MixPage::MixPage(presenters::Workspace& workspace, QWidget* parent) : Page(works
     left_->addStretch(1);
     build_results(right_);
     right_->addStretch(1);
-    halves->addLayout(left_, 1);
-    halves->addLayout(right_, 1);
-    body->addLayout(halves);
+    halves_->addLayout(left_, 1);
+    halves_->addLayout(right_, 1);
+    body->addLayout(halves_);
     body->addStretch(1);
     auto entry = presenters::starting_entry();
     entry.limits = workspace_.preferences().limit_set;
@@ -276,6 +276,7 @@ void MixPage::resizeEvent(QResizeEvent* event) {
         const int at = wide ? 0 : 1;
         column->insertWidget(at, scale_card_);
         column->insertWidget(at + 1, findings_card_);
+        halves_->setStretchFactor(right_, wide ? 1 : 0);
     }
     // Rows are as high as their words need at the new width, once the layout has given it.
     QMetaObject::invokeMethod(this, &MixPage::fit_tables, Qt::QueuedConnection);

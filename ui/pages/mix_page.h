@@ -69,6 +69,7 @@ class MixPage : public Page {
     QStringList shown_findings_;
     bool loading_ = false;
 
+    QHBoxLayout* halves_ = nullptr;
     QVBoxLayout* left_ = nullptr;
     QVBoxLayout* right_ = nullptr;
     QFrame* scale_card_ = nullptr;

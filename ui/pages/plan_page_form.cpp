@@ -111,6 +111,7 @@ void PlanPage::build_pieces(QVBoxLayout* column) {
     }
     piece_grid_->setColumnStretch(0, 1);
     piece_grid_->setColumnStretch(1, 1);
+    piece_grid_->setColumnStretch(2, 2);
     column->addLayout(piece_grid_);
     auto* buttons = new QHBoxLayout;
     auto* more = look::button("plan_more", tr("One piece &more"), look::ButtonLook::plain);
@@ -145,6 +146,7 @@ void PlanPage::add_piece() {
                                                            tr("Shape of piece %1").arg(n))};
     piece.form->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     piece.form->setMinimumContentsLength(5);
+    piece.form->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     piece.form->set_value(draft_->pieces().empty() ? core::model::Form::slab
                                                    : draft_->pieces().back().form);
     int at = 0;
