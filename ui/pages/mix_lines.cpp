@@ -120,7 +120,7 @@ void MixLines::make_row(const presenters::MixLineEntry& entry) {
     }
     grid_->addWidget(row.fault, line + 1, 0, 1, 6);
     rows_.push_back(row);
-    wash_.push_back(entry.as_wash);
+    came_as_.push_back(entry);
     show_hint(row);
     connect(row.ingredient, &QComboBox::currentIndexChanged, this, [this, row] {
         show_hint(row);
@@ -156,7 +156,7 @@ void MixLines::remove_row(std::size_t index) {
         field->deleteLater();
     }
     rows_.erase(rows_.begin() + static_cast<std::ptrdiff_t>(index));
-    wash_.erase(wash_.begin() + static_cast<std::ptrdiff_t>(index));
+    came_as_.erase(came_as_.begin() + static_cast<std::ptrdiff_t>(index));
 }
 
 void MixLines::show_hint(const Row& row) const {
@@ -171,9 +171,13 @@ std::vector<presenters::MixLineEntry> MixLines::lines() const {
     std::vector<presenters::MixLineEntry> lines;
     for (std::size_t i = 0; i < rows_.size(); ++i) {
         const Row& row = rows_[i];
-        lines.push_back({row.ingredient->currentData().toString(), row.amount->text(),
-                         static_cast<core::mix::Basis>(row.basis->currentData().toInt()),
-                         row.label->text(), row.held->isChecked(), wash_[i]});
+        presenters::MixLineEntry line = came_as_[i];
+        line.ingredient = row.ingredient->currentData().toString();
+        line.amount = row.amount->text();
+        line.basis = static_cast<core::mix::Basis>(row.basis->currentData().toInt());
+        line.label = row.label->text();
+        line.held = row.held->isChecked();
+        lines.push_back(std::move(line));
     }
     return lines;
 }

@@ -51,7 +51,8 @@ class MixLines : public QWidget {
     QGridLayout* grid_;
     std::vector<Row> rows_;
     std::vector<presenters::IngredientChoice> choices_;
-    std::vector<bool> wash_; ///< kept for lines that a loaded recipe marks as a wash
+    /// Of each row, as it came: what the fields do not show (wash, note, rub) is kept from here.
+    std::vector<presenters::MixLineEntry> came_as_;
 };
 
 } // namespace ui::pages

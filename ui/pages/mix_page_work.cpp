@@ -183,11 +183,6 @@ presenters::MixEntry MixPage::entered() const {
     entry.skin_on = skin_->isChecked();
     entry.fatty = fatty_->isChecked();
     entry.lines = lines_->lines();
-    // Notes and rubs belong to lines by place; once lines came or went they are laid aside.
-    if (entry.notes.size() != entry.lines.size()) {
-        entry.notes.clear();
-        entry.line_rubs.clear();
-    }
     entry.meat = meat_->text();
     const double grams = scale_->currentData().toDouble();
     if (grams > 0) {

@@ -179,12 +179,8 @@ class EntryReader {
         made.ingredient = typed.ingredient.toStdString();
         made.held = typed.held;
         made.as_wash = typed.as_wash;
-        if (i < entry_.notes.size()) {
-            made.note = entry_.notes[i];
-        }
-        if (i < entry_.line_rubs.size()) {
-            made.rub = entry_.line_rubs[i];
-        }
+        made.note = typed.note;
+        made.rub = typed.rub;
         const auto amount =
             core::mix::parse_amount(trimmed(typed.amount).toStdString(), typed.basis);
         if (amount) {
@@ -266,9 +262,9 @@ MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style&) {
         made.label = label_words(line.label);
         made.held = line.held;
         made.as_wash = line.as_wash;
+        made.note = line.note;
+        made.rub = line.rub;
         entry.lines.push_back(made);
-        entry.notes.push_back(line.note);
-        entry.line_rubs.push_back(line.rub);
     }
     return entry;
 }

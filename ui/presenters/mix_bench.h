@@ -21,6 +21,9 @@ struct MixLineEntry {
     QString label; ///< "nitrite 6.25 %; nitrate 4 %", "40 %", "sodium 5.5 g/100 g"
     bool held = false;
     bool as_wash = false;
+    /// Parts of a loaded line that the form does not show; kept untouched.
+    std::string note = {};
+    std::optional<int> rub = {};
     friend bool operator==(const MixLineEntry&, const MixLineEntry&) = default;
 };
 
@@ -45,8 +48,6 @@ struct MixEntry {
     std::optional<core::units::Mass> for_meat;
     std::optional<core::units::MassShare> moisture;
     std::optional<core::units::MassShare> skin_share;
-    std::vector<std::string> notes;            ///< of the lines
-    std::vector<std::optional<int>> line_rubs; ///< of the lines
 };
 
 /// A text that cannot be read, and where.

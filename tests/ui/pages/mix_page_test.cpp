@@ -1,6 +1,7 @@
 // The mix bench in a window, by keyboard, over an empty and over the invented demo book.
 #include "core/services/demo_book.h"
 #include "tests/support/temp_folder.h"
+#include "ui/pages/mix_lines.h"
 #include "ui/pages/page_registry.h"
 #include "ui/presenters/mix_bench.h"
 #include "ui/presenters/workspace.h"
@@ -13,6 +14,7 @@
 #include <QRegularExpression>
 #include <QTableWidget>
 #include <QTest>
+#include <QToolButton>
 #include <gtest/gtest.h>
 #include <memory>
 
@@ -204,6 +206,39 @@ TEST_F(MixBenchPage, EveryFieldIsNamedAndReachedByKeyboard) {
                 << widget->objectName().toStdString() << " " << widget->metaObject()->className();
         }
     }
+}
+
+// What the form does not show belongs to its line and stays with it when another line goes.
+TEST(MixLinesWidget, NotesAndRubsStayWithTheirLines) {
+    pages::MixLines lines;
+    const auto basis = core::mix::Basis::meat;
+    lines.set_lines({{QStringLiteral("table_salt"),
+                      QStringLiteral("2.5 %"),
+                      basis,
+                      {},
+                      false,
+                      false,
+                      "first half",
+                      1},
+                     {QStringLiteral("white_sugar"),
+                      QStringLiteral("1 %"),
+                      basis,
+                      {},
+                      true,
+                      true,
+                      "dark one",
+                      2}},
+                    {});
+    lines.findChild<QToolButton*>(QStringLiteral("mix_remove_1"))->click();
+    lines.add_line();
+    const auto left = lines.lines();
+    ASSERT_EQ(left.size(), 2U);
+    EXPECT_EQ(left[0].note, "dark one");
+    EXPECT_EQ(left[0].rub, 2);
+    EXPECT_TRUE(left[0].as_wash);
+    EXPECT_TRUE(left[0].held);
+    EXPECT_EQ(left[1].note, "");
+    EXPECT_FALSE(left[1].rub.has_value());
 }
 
 TEST(MixLabelText, ReadsAndWritesTheSame) {
