@@ -6,7 +6,9 @@
 #include <functional>
 
 class QCustomPlot;
+class QCPAxis;
 class QCPAxisRect;
+class QCPMarginGroup;
 class QPainter;
 class QWidget;
 
@@ -58,6 +60,7 @@ class ChartPainter : public QObject {
 
     QCustomPlot* plot_;
     QCPAxisRect* main_ = nullptr;
+    QCPMarginGroup* margins_ = nullptr; ///< keeps all rects under the same days
     ChartSpec spec_;
     bool dark_ = false;
     std::optional<Hit> marked_;

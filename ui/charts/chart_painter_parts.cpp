@@ -67,10 +67,11 @@ void ChartPainter::build_axes() {
     dress_time(x, spec_);
     x->setLabel(spec_.strips.isEmpty() ? spec_.x_label : QString());
     y->setLabel(spec_.y_label);
-    // One margin for all rects keeps the strips under the same days.
-    auto* group = new QCPMarginGroup(plot_);
-    main_->setMarginGroup(QCP::msLeft | QCP::msRight, group);
-    main_->setProperty("margins", QVariant::fromValue(static_cast<void*>(group)));
+    delete margins_; // of the rects before, which are gone
+    margins_ = new QCPMarginGroup(plot_);
+    main_->setMarginGroup(QCP::msLeft | QCP::msRight, margins_);
+    x->setTickLabels(spec_.strips.isEmpty()); // the lowest rect names the days for all
+    plot_->plotLayout()->setRowStretchFactor(0, 3);
     connect(x, qOverload<const QCPRange&, const QCPRange&>(&QCPAxis::rangeChanged), this,
             [this](const QCPRange& range, const QCPRange&) {
                 if (plot_->isVisible() && QApplication::mouseButtons() != Qt::NoButton) {
@@ -165,17 +166,16 @@ void ChartPainter::build_levels_and_flags() {
 
 void ChartPainter::build_strips() {
     const auto& t = look::tokens();
-    auto* group = static_cast<QCPMarginGroup*>(main_->property("margins").value<void*>());
     int row = 1;
     for (const auto& strip : spec_.strips) {
         auto* rect = new QCPAxisRect(plot_, true);
-        rect->setMarginGroup(QCP::msLeft | QCP::msRight, group);
+        rect->setMarginGroup(QCP::msLeft | QCP::msRight, margins_);
         rect->setRangeDrag(Qt::Horizontal);
         rect->setRangeZoom(Qt::Horizontal);
         rect->axis(QCPAxis::atRight)->setVisible(false);
         rect->axis(QCPAxis::atTop)->setVisible(false);
         rect->setMaximumSize(QWIDGETSIZE_MAX, plot_->fontMetrics().height() * 6);
-        rect->setMinimumSize(0, plot_->fontMetrics().height() * 5);
+        rect->setMinimumSize(0, plot_->fontMetrics().height() * 4);
         plot_->plotLayout()->addElement(row, 0, rect);
         auto* x = rect->axis(QCPAxis::atBottom);
         auto* y = rect->axis(QCPAxis::atLeft);
@@ -184,7 +184,9 @@ void ChartPainter::build_strips() {
         dress_time(x, spec_);
         y->ticker()->setTickCount(3);
         y->setLabel(strip.name);
-        x->setLabel(row == spec_.strips.size() ? spec_.x_label : QString());
+        const bool lowest = row == spec_.strips.size();
+        x->setLabel(lowest ? spec_.x_label : QString());
+        x->setTickLabels(lowest);
         connect(x, qOverload<const QCPRange&>(&QCPAxis::rangeChanged),
                 main_->axis(QCPAxis::atBottom), qOverload<const QCPRange&>(&QCPAxis::setRange));
         const QColor colour =

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <cmath>
+#include <limits>
 
 namespace ui::charts {
 namespace {
@@ -198,6 +199,32 @@ class Builder {
 };
 
 } // namespace
+
+QVector<Strip> air_strips(const std::vector<core::drying::AirReading>& air,
+                          const text::Style& style) {
+    if (air.empty()) {
+        return {};
+    }
+    const bool fahrenheit = style.temperature == text::TemperatureStyle::fahrenheit;
+    Strip humidity{LossChart::tr("% RH"), {}, {}, 4};
+    Strip temperature{text::temperature_unit_name(style), {}, {}, 5};
+    std::optional<Instant> last;
+    for (const auto& reading : air) {
+        const double x = static_cast<double>(reading.at.unix_seconds());
+        if (last && (reading.at - *last).in_days() > 1.5) {
+            const double hole = std::numeric_limits<double>::quiet_NaN();
+            humidity.points.push_back({x - 1, hole, hole, hole});
+            temperature.points.push_back({x - 1, hole, hole, hole});
+        }
+        const double rh = reading.humidity.in_percent();
+        const double warmth =
+            fahrenheit ? reading.temperature.in_fahrenheit() : reading.temperature.in_celsius();
+        humidity.points.push_back({x, rh, rh, rh});
+        temperature.points.push_back({x, warmth, warmth, warmth});
+        last = reading.at;
+    }
+    return {humidity, temperature};
+}
 
 ChartSpec loss_chart(const LossChartInput& input, const LossChartOptions& options,
                      const text::Style& style) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/drying/air_path.h"
 #include "core/model/forecast.h"
 #include "core/model/piece.h"
 #include "ui/charts/chart_spec.h"
@@ -58,6 +59,11 @@ struct LossChartInput {
     QVector<Strip> climate; ///< x in seconds since 1970; drawn on a calendar axis only
     std::optional<core::units::Instant> now;
 };
+
+/// The air a piece hung in as strips for under its curve: humidity, then temperature. Empty
+/// without readings. A gap of more than a day and a half is left open.
+QVector<Strip> air_strips(const std::vector<core::drying::AirReading>& air,
+                          const text::Style& style);
 
 ChartSpec loss_chart(const LossChartInput& input, const LossChartOptions& options,
                      const text::Style& style);

@@ -284,13 +284,13 @@ void BatchesPage::show_batch(qint64 row) {
     for (auto& history : workspace_.rows(workspace_.book().piece_histories(filter))) {
         auto line = presenters::line_in(workspace_.book(), std::move(history));
         if (line.piece().state == core::model::PieceState::drying) {
-            drying.push_back({line.history, line.kin});
+            drying.push_back({line.history, line.kin, {}});
         }
         lines.push_back(std::move(line));
     }
     add_forecasts(lines);
     pieces_->set_all(piece_columns(), std::move(lines));
-    workspace_.forecasts().ask(std::move(drying), workspace_.now());
+    workspace_.ask_forecasts(std::move(drying));
 }
 
 bool BatchesPage::add_forecasts(std::vector<PieceLine>& lines) const {

@@ -181,10 +181,10 @@ void HangingPage::refresh() {
     }
     std::vector<presenters::PieceRecord> records;
     for (const auto& line : all_) {
-        records.push_back({line.line.history, line.line.kin});
+        records.push_back({line.line.history, line.line.kin, {}});
     }
     forecasts_arrived();
-    workspace_.forecasts().ask(std::move(records), workspace_.now());
+    workspace_.ask_forecasts(std::move(records));
 }
 
 void HangingPage::forecasts_arrived() {

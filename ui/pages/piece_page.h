@@ -31,6 +31,9 @@ class PiecePage : public Page {
     void arrive(const Place& place) override;
     void refresh() override;
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     struct WeighingRow {
         core::model::Weighing weighing;
@@ -53,6 +56,8 @@ class PiecePage : public Page {
     [[nodiscard]] std::vector<Events::Column> event_columns() const;
     [[nodiscard]] std::vector<Notes::Column> note_columns() const;
     void show_chart();
+    [[nodiscard]] std::vector<charts::ChartStage> chart_stages() const;
+    [[nodiscard]] bool room_for_air() const;
     void show_facts();
     void show_findings();
     void show_tables();
@@ -77,6 +82,7 @@ class PiecePage : public Page {
     QPushButton* review_;
     QPushButton* change_;
     charts::ChartView* chart_;
+    bool air_shown_ = false; ///< the strips below the curve
     QComboBox* measure_;
     QComboBox* axis_;
     QLabel* big_loss_;

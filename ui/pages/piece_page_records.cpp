@@ -1,4 +1,5 @@
 // What the piece page shows and does, apart from how it is laid out (piece_page.cpp).
+#include "core/services/piece_air.h"
 #include "ui/charts/chart_view.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/event_dialog.h"
@@ -223,7 +224,7 @@ void PiecePage::refresh() {
     subtitle_->setText(facts.join(QStringLiteral(" · ")));
     show_tables();
     forecast_arrived();
-    workspace_.forecasts().ask({{line_->history, line_->kin}}, workspace_.now());
+    workspace_.ask_forecasts({{line_->history, line_->kin, {}}});
 }
 
 void PiecePage::forecast_arrived() {
@@ -266,12 +267,44 @@ void PiecePage::show_chart() {
     for (const auto& event : line_->history.events) {
         input.events.push_back({event.at, text::words(event.kind)});
     }
+    input.stages = chart_stages();
+    air_shown_ = room_for_air();
+    if (air_shown_) {
+        input.climate = charts::air_strips(
+            core::services::PieceAir(workspace_.book(), workspace_.now()).around(line_->history),
+            workspace_.style());
+    }
     const charts::LossChartOptions options{.weight = measure_->currentIndex() == 1,
                                            .time = axis_->currentIndex() == 1
                                                        ? charts::TimeAxis::elapsed
                                                        : charts::TimeAxis::calendar};
     input.now = workspace_.now();
     chart_->show_spec(charts::loss_chart(input, options, workspace_.style()));
+}
+
+std::vector<charts::ChartStage> PiecePage::chart_stages() const {
+    std::vector<charts::ChartStage> stages;
+    for (const auto& stage : workspace_.rows(workspace_.book().stages(line_->piece().batch))) {
+        // What was over before it hung lies left of the curve and would only squeeze it.
+        const bool before = stage.ended_at && line_->hung_at && *stage.ended_at <= *line_->hung_at;
+        if (stage.started_at && !before) {
+            stages.push_back({*stage.started_at, stage.ended_at.value_or(workspace_.now()),
+                              QString::fromStdString(stage.what.name)});
+        }
+    }
+    return stages;
+}
+
+bool PiecePage::room_for_air() const {
+    // Below that the strips would leave the curve too low to read.
+    return chart_->height() >= look::lines(this, 20);
+}
+
+void PiecePage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    if (line_ && room_for_air() != air_shown_) {
+        show_chart();
+    }
 }
 
 void PiecePage::show_facts() {

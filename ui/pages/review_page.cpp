@@ -188,7 +188,7 @@ void ReviewPage::refresh() {
     fill_people();
     show_evidence();
     show_decisions();
-    workspace_.forecasts().ask({{line_->history, line_->kin}}, workspace_.now());
+    workspace_.ask_forecasts({{line_->history, line_->kin, {}}});
 }
 
 void ReviewPage::show_evidence() {

@@ -56,9 +56,9 @@ core::services::ForecastSource DayWork::at_hand(Workspace& workspace) {
 void DayWork::ask_forecasts() {
     std::vector<PieceRecord> records;
     for (const auto& hanging : hanging_lines(workspace_.book())) {
-        records.push_back({hanging.line.history, hanging.line.kin});
+        records.push_back({hanging.line.history, hanging.line.kin, {}});
     }
-    workspace_.forecasts().ask(std::move(records), workspace_.now());
+    workspace_.ask_forecasts(std::move(records));
 }
 
 void DayWork::load() {

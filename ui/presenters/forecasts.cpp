@@ -12,6 +12,16 @@ std::int64_t hour_of(core::units::Instant at) {
     return at.unix_seconds() / 3600;
 }
 
+/// Tells one air from another; a collision only shows an hour-old forecast for an hour more.
+std::size_t mark_of(const std::vector<core::drying::AirReading>& air) {
+    std::size_t mark = air.size();
+    for (const auto& reading : air) {
+        mark = qHashMulti(mark, reading.at.unix_seconds(), reading.temperature.in_celsius(),
+                          reading.humidity.in_percent());
+    }
+    return mark;
+}
+
 } // namespace
 
 namespace {
@@ -69,7 +79,7 @@ const core::model::Forecast* Forecasts::find(core::model::PieceId piece,
 bool Forecasts::is_current(const PieceRecord& record, core::units::Instant now) const {
     const auto kept = kept_.constFind(record.history.piece.id.row());
     return kept != kept_.constEnd() && kept->revision == record.history.revision &&
-           kept->hour == hour_of(now);
+           kept->hour == hour_of(now) && kept->air == mark_of(record.air);
 }
 
 void Forecasts::ask(std::vector<PieceRecord> records, core::units::Instant now) {
@@ -107,7 +117,8 @@ void Forecasts::finish(const Asked& asked, std::vector<core::model::Forecast> fo
     for (std::size_t i = 0; i < asked.records.size() && i < forecasts.size(); ++i) {
         const auto& history = asked.records[i].history;
         kept_.insert(history.piece.id.row(),
-                     {history.revision, hour_of(asked.now), std::move(forecasts[i])});
+                     {history.revision, hour_of(asked.now), mark_of(asked.records[i].air),
+                      std::move(forecasts[i])});
     }
     if (waiting_) {
         Asked next = std::move(*waiting_);

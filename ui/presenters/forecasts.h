@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/drying/air_path.h"
 #include "core/model/forecast.h"
 #include "ui/presenters/piece_line.h"
 
@@ -15,6 +16,7 @@ namespace ui::presenters {
 struct PieceRecord {
     core::services::PieceHistory history;
     Kin kin;
+    std::vector<core::drying::AirReading> air; ///< where it hung; empty where no log says
 };
 
 /// Forecasts for the pages, computed off the GUI thread. A result is kept as long as its piece's
@@ -48,6 +50,7 @@ class Forecasts : public QObject {
     struct Kept {
         std::int64_t revision = 0;
         std::int64_t hour = 0; ///< "now" moves the not-drying judgement: kept for an hour
+        std::size_t air = 0;   ///< a log came in, was taken back, or its sensor was corrected
         core::model::Forecast forecast;
     };
     struct Asked {

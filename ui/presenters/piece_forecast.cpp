@@ -15,7 +15,8 @@ std::vector<core::model::Forecast> forecast_pieces(const std::vector<PieceRecord
         const auto series = series_of(records[i].history, records[i].kin);
         // Without a target or its reference there is nothing to forecast: the empty forecast
         // says "too few weighings".
-        if (auto request = core::drying::forecast_request(records[i].history.piece, series, {})) {
+        if (auto request =
+                core::drying::forecast_request(records[i].history.piece, series, records[i].air)) {
             requests.push_back(std::move(*request));
             which.push_back(i);
         }

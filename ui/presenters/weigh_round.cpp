@@ -48,7 +48,7 @@ void WeighRound::load(std::optional<core::model::ChamberId> chamber) {
     for (auto& history : workspace_.rows(workspace_.book().piece_histories(filter))) {
         RoundLine line;
         line.line = line_in(workspace_.book(), std::move(history));
-        records.push_back({line.line.history, line.line.kin});
+        records.push_back({line.line.history, line.line.kin, {}});
         for (const auto& c : chambers) {
             if (line.line.piece().chamber == c.id) {
                 line.chamber = QString::fromStdString(c.name);
@@ -74,7 +74,7 @@ void WeighRound::load(std::optional<core::model::ChamberId> chamber) {
             current_ = static_cast<int>(i);
         }
     }
-    workspace_.forecasts().ask(std::move(records), workspace_.now());
+    workspace_.ask_forecasts(std::move(records));
     Q_EMIT changed();
 }
 

@@ -1,5 +1,6 @@
 #include "ui/presenters/workspace.h"
 
+#include "core/services/piece_air.h"
 #include "ui/presenters/piece_forecast.h"
 #include "ui/text/action_words.h"
 #include "ui/text/error_words.h"
@@ -29,6 +30,14 @@ void Workspace::set_preferences(const Preferences& preferences) {
     preferences_ = preferences;
     style_ = style_of(preferences_, desktop_);
     Q_EMIT changed();
+}
+
+void Workspace::ask_forecasts(std::vector<PieceRecord> records) {
+    core::services::PieceAir air(book_, now());
+    for (auto& record : records) {
+        record.air = air.around(record.history);
+    }
+    forecasts_->ask(std::move(records), now());
 }
 
 std::optional<core::model::PersonId> Workspace::who() const {

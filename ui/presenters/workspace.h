@@ -39,6 +39,8 @@ class Workspace : public QObject {
 
     /// Forecasts of the book's pieces, computed in the background.
     [[nodiscard]] Forecasts& forecasts() { return *forecasts_; }
+    /// Asks for forecasts of these pieces in the air they hung in, which is read here.
+    void ask_forecasts(std::vector<PieceRecord> records);
 
     /// Who works at this desk, by the initials in the preferences; absent until chosen.
     [[nodiscard]] std::optional<core::model::PersonId> who() const;

@@ -7,6 +7,8 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 using namespace ui::charts;
 using core::units::Instant;
 using core::units::Mass;
@@ -85,6 +87,31 @@ TEST(LossChart, EventsOfOneDayShareAFlag) {
     const ChartSpec spec = loss_chart(input(), {}, {});
     ASSERT_EQ(spec.flags.size(), 1);
     EXPECT_EQ(spec.flags[0].label, QStringLiteral("hung, dressed"));
+}
+
+TEST(LossChart, TheAirHangsBelowWithItsGapsOpen) {
+    EXPECT_TRUE(air_strips({}, {}).isEmpty());
+    const auto at = [](double d) {
+        return core::units::Instant::from_unix_seconds(1'772'323'200) +
+               core::units::Duration::days(d);
+    };
+    const auto reading = [&](double d) {
+        return core::drying::AirReading{at(d), core::units::Temperature::celsius(10),
+                                        core::units::RelativeHumidity::percent(75)};
+    };
+    ui::text::Style style;
+    style.temperature = ui::text::TemperatureStyle::fahrenheit;
+    const auto strips = air_strips({reading(0), reading(0.25), reading(3)}, style);
+    ASSERT_EQ(strips.size(), 2);
+    ASSERT_EQ(strips[0].points.size(), 4) << "three readings and one gap";
+    EXPECT_DOUBLE_EQ(strips[0].points[1].mean, 75);
+    EXPECT_TRUE(std::isnan(strips[0].points[2].mean));
+    EXPECT_DOUBLE_EQ(strips[1].points[3].mean, 50) << "10 C is 50 F";
+    auto with_air = input();
+    with_air.climate = strips;
+    EXPECT_EQ(loss_chart(with_air, {}, {}).strips.size(), 2);
+    EXPECT_TRUE(loss_chart(with_air, {.time = TimeAxis::elapsed}, {}).strips.isEmpty())
+        << "the log is by date";
 }
 
 TEST(LossChart, HasATextCounterpart) {
