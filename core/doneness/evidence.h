@@ -40,6 +40,19 @@ struct ReferenceWeights {
     [[nodiscard]] std::optional<units::Mass> of(model::ReferenceWeight which) const;
 };
 
+/// How long the air of a stage was watched and where it lay against the stage's own band. A side
+/// without a bound counts nothing.
+struct AirWatch {
+    units::Duration watched = units::Duration::seconds(0); ///< covered by readings
+    units::Duration silent = units::Duration::seconds(0);  ///< of the stage, without readings
+    bool temperature_band = false;                         ///< the stage has one
+    bool humidity_band = false;
+    units::Duration too_cold = units::Duration::seconds(0);
+    units::Duration too_warm = units::Duration::seconds(0);
+    units::Duration too_dry = units::Duration::seconds(0);
+    units::Duration too_damp = units::Duration::seconds(0);
+};
+
 /// A stage the piece went through, with the air it had (low, mean, high of the log).
 struct StageRecord {
     model::StageKind kind{};
@@ -48,6 +61,7 @@ struct StageRecord {
     std::optional<units::Instant> to; ///< absent: still in it
     std::optional<base::Interval<units::Temperature>> temperature;
     std::optional<base::Interval<units::RelativeHumidity>> humidity;
+    std::optional<AirWatch> air; ///< absent: no log of it
 };
 
 /// What a hand, nose or eye found, in the slots the sheet keeps for them.

@@ -2,6 +2,7 @@
 
 #include "core/facts/facts.h"
 #include "core/mix/mix_sheet.h"
+#include "core/services/stage_air.h"
 #include "ui/presenters/piece_series.h"
 
 namespace ui::presenters {
@@ -74,15 +75,11 @@ core::doneness::EvidenceSheet evidence_for(const core::services::Book& book, con
     if (const auto batch = book.batch(piece.batch)) {
         request.salt_dose = salt_dose_of(book, *batch, request.excess_salt);
     }
-    if (const auto stages = book.stages(piece.batch)) {
-        for (const auto& stage : *stages) {
-            if (stage.started_at) {
-                request.stages.push_back({.kind = stage.what.kind,
-                                          .name = stage.what.name,
-                                          .from = *stage.started_at,
-                                          .to = stage.ended_at});
-            }
-        }
+    if (auto stages = core::services::stage_records(book, line.history, now)) {
+        request.stages = std::move(*stages);
+    }
+    if (const auto humidity = core::services::humidity_lately(book, piece, now)) {
+        request.chamber_humidity = *humidity;
     }
     core::services::NoteFilter filter;
     filter.piece = piece.id;

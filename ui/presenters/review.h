@@ -13,7 +13,8 @@
 namespace ui::presenters {
 
 /// The evidence sheet of a piece, gathered from the book: weights, the salt of its recipe as
-/// used, stages, notes by what they are about, and its forecast. `centre` is what the hand says.
+/// used, stages with the air of their logs, the humidity where it hangs, notes by what they are
+/// about, and its forecast. `centre` is what the hand says.
 core::doneness::EvidenceSheet evidence_for(const core::services::Book& book, const PieceLine& line,
                                            std::optional<core::doneness::CentreFeel> centre,
                                            core::units::Instant now);

@@ -141,6 +141,70 @@ void add_composition(QVector<EvidenceLine>& lines, const EvidenceSheet& sheet, c
     }
 }
 
+/// Lowest to highest with the mean first: the sheet is read for the mean.
+template <class Q>
+QString air_range(const Interval<Q>& air, const Style& style) {
+    return ReviewWords::tr("mean %1, %2 to %3")
+        .arg(text::words(air.best, style), text::words(air.low, style),
+             text::words(air.high, style));
+}
+
+/// "12 h too warm" and the like; what a band there is none for cannot be out of it.
+QString out_of_band(bool banded, const core::units::Duration& below, const QString& below_words,
+                    const core::units::Duration& above, const QString& above_words,
+                    const Style& style) {
+    if (!banded) {
+        return ReviewWords::tr("no band to hold it against");
+    }
+    QStringList parts;
+    if (below > core::units::Duration::seconds(0)) {
+        parts << below_words.arg(text::words(below, style));
+    }
+    if (above > core::units::Duration::seconds(0)) {
+        parts << above_words.arg(text::words(above, style));
+    }
+    return parts.isEmpty() ? ReviewWords::tr("never out of its band in the log")
+                           : parts.join(QStringLiteral(", "));
+}
+
+void add_air(QVector<EvidenceLine>& lines, const core::doneness::StageRecord& stage,
+             const QString& group, const Style& style) {
+    const QString name = QString::fromStdString(stage.name);
+    if (!stage.air) {
+        lines.push_back({group, ReviewWords::tr("%1: air").arg(name), ReviewWords::tr("no log"),
+                         ReviewWords::tr("no climate log covers this piece's time there")});
+        return;
+    }
+    const auto& air = *stage.air;
+    if (stage.temperature) {
+        lines.push_back(
+            {group, ReviewWords::tr("%1: temperature").arg(name),
+             air_range(*stage.temperature, style),
+             out_of_band(air.temperature_band, air.too_cold, ReviewWords::tr("%1 too cold"),
+                         air.too_warm, ReviewWords::tr("%1 too warm"), style)});
+    }
+    lines.push_back(
+        {group, ReviewWords::tr("%1: humidity").arg(name),
+         stage.humidity ? air_range(*stage.humidity, style) : ReviewWords::tr("no log"),
+         stage.humidity ? out_of_band(air.humidity_band, air.too_dry, ReviewWords::tr("%1 too dry"),
+                                      air.too_damp, ReviewWords::tr("%1 too damp"), style)
+                        : QString()});
+    if (air.silent >= core::units::Duration::hours(6)) {
+        lines.push_back({group, ReviewWords::tr("%1: not logged").arg(name),
+                         text::words(air.silent, style),
+                         ReviewWords::tr("of this time nothing is known")});
+    }
+}
+
+void add_stages(QVector<EvidenceLine>& lines, const EvidenceSheet& sheet, const Style& style) {
+    const QString group = ReviewWords::tr("Stages and their air");
+    for (const auto& stage : sheet.stages) {
+        lines.push_back({group, QString::fromStdString(stage.stage.name),
+                         text::words(stage.lasted, style), text::words(stage.stage.kind)});
+        add_air(lines, stage.stage, group, style);
+    }
+}
+
 } // namespace
 
 QVector<EvidenceLine> evidence_lines(const EvidenceSheet& sheet, const Style& style) {
@@ -154,10 +218,7 @@ QVector<EvidenceLine> evidence_lines(const EvidenceSheet& sheet, const Style& st
                          ReviewWords::tr("%1 · %2").arg(hurdle_limit(check, style),
                                                         text::source_words(check.source))});
     }
-    for (const auto& stage : sheet.stages) {
-        lines.push_back({ReviewWords::tr("Stages"), QString::fromStdString(stage.stage.name),
-                         text::words(stage.lasted, style), text::words(stage.stage.kind)});
-    }
+    add_stages(lines, sheet, style);
     for (const auto& note : sheet.senses) {
         lines.push_back({ReviewWords::tr("Seen, felt, smelt"),
                          text::words(style.zone.day_of(note.at), style),
