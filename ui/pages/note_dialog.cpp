@@ -6,6 +6,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QImageReader>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
@@ -41,19 +42,30 @@ NoteDialog::NoteDialog(presenters::Workspace& workspace, std::optional<core::mod
 void NoteDialog::choose_photo() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Add a photo"), {},
                                                       tr("Pictures (*.jpg *.jpeg *.png)"));
-    if (path.isEmpty()) {
-        return;
+    if (!path.isEmpty()) {
+        add_photo(path);
     }
+}
+
+bool NoteDialog::add_photo(const QString& path) {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly) || file.size() > largest_photo) {
         say(QStringLiteral("stop"),
             tr("This photo cannot be read or is larger than 12 MB. Choose a smaller copy."));
-        return;
+        return false;
+    }
+    if (!QImageReader(path).canRead()) {
+        say(QStringLiteral("stop"),
+            tr("%1 is not a picture that can be shown. Choose a JPEG or PNG file.")
+                .arg(QFileInfo(path).fileName()));
+        return false;
     }
     const QByteArray bytes = file.readAll();
     note_.photo.assign(bytes.begin(), bytes.end());
     note_.photo_name = QFileInfo(path).fileName().toStdString();
     photo_->setText(QString::fromStdString(note_.photo_name));
+    say({}, {});
+    return true;
 }
 
 std::optional<core::actions::Command> NoteDialog::command() {

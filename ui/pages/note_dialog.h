@@ -14,6 +14,10 @@ class NoteDialog : public EntryDialog {
   public:
     NoteDialog(presenters::Workspace& workspace, std::optional<core::model::PieceId> piece,
                std::optional<core::model::BatchId> batch, QWidget* parent);
+    /// What the note is about, chosen beforehand.
+    void set_kind(core::model::NoteKind kind) { kind_->set_value(kind); }
+    /// Takes this picture file in; says in the form why it cannot, and is then false.
+    bool add_photo(const QString& path);
 
   protected:
     std::optional<core::actions::Command> command() override;

@@ -7,6 +7,7 @@
 #include "ui/pages/page_frame.h"
 #include "ui/pages/piece_dialog.h"
 #include "ui/pages/split_dialogs.h"
+#include "ui/pages/warm_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/model_words.h"
 
@@ -64,6 +65,7 @@ void PiecePage::build_head(look::HeadRow* head) {
             MergeDialog(workspace_, *line_, this).exec();
         }
     });
+    add_troubles(menu);
     menu->setToolTipsVisible(true);
     event_button_->setMenu(menu);
     review_ = look::button("piece_review", tr("Is it &done?"));
@@ -81,6 +83,27 @@ void PiecePage::build_head(look::HeadRow* head) {
     connect(review_, &QPushButton::clicked, this, [this] {
         Q_EMIT go({QStringLiteral("review"), piece_, {}});
     });
+}
+
+void PiecePage::add_troubles(QMenu* menu) {
+    menu->addSeparator();
+    const auto item = [&](const char* name, const QString& words, const QString& hint, auto open) {
+        QAction* action = menu->addAction(words);
+        action->setObjectName(QLatin1String(name));
+        action->setToolTip(hint);
+        connect(action, &QAction::triggered, this, [this, open] {
+            if (line_) {
+                const auto line = *line_; // refresh() replaces line_ while a dialog closes
+                open(line);
+            }
+        });
+    };
+    item("event_warm", tr("finish it in warm air…"),
+         tr("A dehydrator or a low oven: how long, and how long where microbes grow."),
+         [this](const presenters::PieceLine& line) { WarmDialog(workspace_, line, this).exec(); });
+    item("event_upset", tr("the fridge or chamber failed…"),
+         tr("Power cut, door left open: what each piece there was like, and how warm it became."),
+         [this](const presenters::PieceLine& line) { chamber_failed(line); });
 }
 
 QWidget* PiecePage::build_chart() {

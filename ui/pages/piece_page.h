@@ -23,6 +23,8 @@ class ChartView;
 
 namespace ui::pages {
 
+class PhotoStrip;
+
 /// One piece: its curve, what the numbers say, its weighings, events, notes and family.
 class PiecePage : public Page {
     Q_OBJECT
@@ -46,6 +48,8 @@ class PiecePage : public Page {
     using Family = models::RowsModel<core::model::Piece>;
 
     void build_head(look::HeadRow* head);
+    void add_troubles(QMenu* menu);
+    void chamber_failed(const presenters::PieceLine& line);
     QWidget* build_chart();
     QWidget* build_facts();
     QWidget* build_tabs();
@@ -68,6 +72,7 @@ class PiecePage : public Page {
     void withdraw_event();
     void event_dialog(core::model::EventKind kind);
     void add_note();
+    void open_note(qint64 note);
     void save_chart();
     [[nodiscard]] core::model::PieceId piece_id() const {
         return core::model::PieceId::from_row(piece_);
@@ -95,6 +100,7 @@ class PiecePage : public Page {
     Weighings* weighings_;
     Events* events_;
     Notes* notes_;
+    PhotoStrip* photos_;
     Family* family_;
     Table* weighing_table_;
     Table* event_table_;

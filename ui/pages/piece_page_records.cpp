@@ -4,7 +4,9 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/event_dialog.h"
 #include "ui/pages/note_dialog.h"
+#include "ui/pages/photos.h"
 #include "ui/pages/piece_page.h"
+#include "ui/pages/upset_dialog.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/date_words.h"
@@ -67,7 +69,7 @@ QWidget* PiecePage::build_notes() {
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);
     auto* row = new QHBoxLayout;
-    row->addStretch(1);
+    row->addWidget(look::caption(tr("Enter on a note with a photo shows it large.")), 1);
     auto* add = look::button("note_add", tr("Add a &note…"));
     row->addWidget(add);
     column->addLayout(row);
@@ -75,7 +77,12 @@ QWidget* PiecePage::build_notes() {
         note_columns(), [](const auto& n) { return n.id.row(); }, this);
     auto* table = new Table("note_table", tr("Notes"));
     table->show_model(notes_);
-    column->addWidget(table, 1);
+    auto* both = new QHBoxLayout;
+    both->addWidget(table, 3);
+    photos_ = new PhotoStrip(workspace_, "piece_photos", side);
+    both->addWidget(photos_, 2);
+    column->addLayout(both, 1);
+    connect(table, &Table::opened, this, &PiecePage::open_note);
     connect(add, &QPushButton::clicked, this, &PiecePage::add_note);
     return side;
 }
@@ -385,7 +392,10 @@ void PiecePage::show_tables() {
     events_->set_rows(workspace_.rows(workspace_.book().events(piece_id())));
     core::services::NoteFilter filter;
     filter.piece = piece_id();
-    notes_->set_rows(workspace_.rows(workspace_.book().notes(filter)));
+    auto notes = workspace_.rows(workspace_.book().notes(filter));
+    photos_->show_notes(notes);
+    photos_->setVisible(photos_->count() > 0);
+    notes_->set_rows(std::move(notes));
     family_->set_rows(workspace_.rows(workspace_.book().family(piece_id())));
     tabs_->setTabText(0, tr("Weighings (%1)").arg(weighings_->rowCount()));
     tabs_->setTabText(1, tr("Events (%1)").arg(events_->rowCount()));
@@ -449,9 +459,29 @@ void PiecePage::event_dialog(core::model::EventKind kind) {
     }
 }
 
+void PiecePage::chamber_failed(const presenters::PieceLine& line) {
+    const auto where = line.piece().chamber;
+    for (const auto& chamber : workspace_.rows(workspace_.book().chambers())) {
+        if (chamber.id == where) {
+            auto sensors = workspace_.rows(workspace_.book().sensors());
+            std::erase_if(sensors, [&](const auto& sensor) { return sensor.chamber != where; });
+            UpsetDialog(workspace_, chamber, std::move(sensors), this).exec();
+            return;
+        }
+    }
+    Q_EMIT said(tr("%1 is in no chamber of the book. Choose its chamber under Change first.")
+                    .arg(QString::fromStdString(line.piece().code)));
+}
+
 void PiecePage::add_note() {
     if (line_) {
         NoteDialog(workspace_, line_->piece().id, line_->piece().batch, this).exec();
+    }
+}
+
+void PiecePage::open_note(qint64 note) {
+    if (!photos_->open_note(note)) {
+        Q_EMIT said(tr("This note has no photo."));
     }
 }
 

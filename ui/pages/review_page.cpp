@@ -4,6 +4,8 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/note_dialog.h"
 #include "ui/pages/page_frame.h"
+#include "ui/pages/photos.h"
+#include "ui/pages/warm_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
@@ -79,7 +81,31 @@ QWidget* ReviewPage::build_evidence() {
     table_->wrap_rows(true);
     table_->setMinimumHeight(look::lines(this, 16));
     column->addWidget(table_, 1);
+    build_photos(column);
     return card;
+}
+
+void ReviewPage::build_photos(QVBoxLayout* column) {
+    auto* row = new QHBoxLayout;
+    row->addWidget(look::section_title(tr("Photos")), 1);
+    auto* add = look::button("review_photo", tr("Add a p&hoto…"), look::ButtonLook::plain);
+    row->addWidget(add);
+    column->addLayout(row);
+    no_photo_ = look::caption(tr("No photo of this piece yet. The cut face says more than a "
+                                 "number does: take one, and the next batch can be held beside "
+                                 "it."));
+    no_photo_->setObjectName(QStringLiteral("review_no_photo"));
+    column->addWidget(no_photo_);
+    photos_ = new PhotoStrip(workspace_, "review_photos", this);
+    photos_->setFixedHeight(photos_->minimumHeight());
+    column->addWidget(photos_);
+    connect(add, &QPushButton::clicked, this, [this] {
+        if (line_) {
+            NoteDialog dialog(workspace_, line_->piece().id, line_->piece().batch, this);
+            dialog.set_kind(core::model::NoteKind::look);
+            dialog.exec();
+        }
+    });
 }
 
 QWidget* ReviewPage::build_decision() {
@@ -97,6 +123,14 @@ QWidget* ReviewPage::build_decision() {
     column->addLayout(form);
     auto* note = look::button("review_note", tr("Add a &note or photo…"), look::ButtonLook::plain);
     column->addWidget(note, 0, Qt::AlignLeft);
+    warm_ = look::button("review_warm", tr("Finish it in warm a&ir…"), look::ButtonLook::plain);
+    column->addWidget(warm_, 0, Qt::AlignLeft);
+    connect(warm_, &QPushButton::clicked, this, [this] {
+        if (line_) {
+            const auto line = *line_; // refresh() replaces line_ while the dialog closes
+            WarmDialog(workspace_, line, this).exec();
+        }
+    });
     column->addWidget(look::hairline());
     verdict_ = new QButtonGroup(this);
     const std::pair<Verdict, QString> verdicts[] = {
@@ -185,8 +219,10 @@ void ReviewPage::refresh() {
     line_ = presenters::line_in(workspace_.book(), std::move(*history));
     title_->setText(tr("Is %1 done?").arg(QString::fromStdString(line_->piece().code)));
     sign_->setEnabled(!workspace_.is_read_only());
+    warm_->setEnabled(!workspace_.is_read_only());
     fill_people();
     show_evidence();
+    show_photos();
     show_decisions();
     workspace_.ask_forecasts({{line_->history, line_->kin, {}}});
 }
@@ -226,6 +262,14 @@ void ReviewPage::show_evidence() {
                     text::finding_words(finding, workspace_.style()));
         findings_->addWidget(banner);
     }
+}
+
+void ReviewPage::show_photos() {
+    core::services::NoteFilter filter;
+    filter.piece = core::model::PieceId::from_row(piece_);
+    photos_->show_notes(workspace_.rows(workspace_.book().notes(filter)));
+    photos_->setVisible(photos_->count() > 0);
+    no_photo_->setVisible(photos_->count() == 0);
 }
 
 void ReviewPage::show_decisions() {

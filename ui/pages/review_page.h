@@ -19,6 +19,8 @@ class Banner;
 
 namespace ui::pages {
 
+class PhotoStrip;
+
 /// Is it done? Evidence side by side, contradictions first, and a decision that a person signs.
 /// The page gives no verdict of its own.
 class ReviewPage : public Page {
@@ -32,8 +34,10 @@ class ReviewPage : public Page {
     using Lines = models::RowsModel<presenters::EvidenceLine>;
     QWidget* build_evidence();
     QWidget* build_decision();
+    void build_photos(QVBoxLayout* column);
     void fill_people();
     void show_evidence();
+    void show_photos();
     void show_decisions();
     void verdict_chosen();
     void sign();
@@ -45,6 +49,9 @@ class ReviewPage : public Page {
     QVBoxLayout* findings_;
     Lines* lines_;
     Table* table_;
+    PhotoStrip* photos_;
+    QLabel* no_photo_;
+    QPushButton* warm_;
     QComboBox* centre_;
     QButtonGroup* verdict_;
     QPlainTextEdit* why_;
