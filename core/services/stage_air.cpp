@@ -155,7 +155,7 @@ Instant bucket_start(Instant at) {
     return Instant::from_unix_seconds(at.unix_seconds() - at.unix_seconds() % width);
 }
 
-void add_stay(store::Connection& book, const Places& places, const Stay& stay, StageSum& sum) {
+void add_stay(store::Connection& book, const Places& places, const StageStay& stay, StageSum& sum) {
     for (const auto& sensor : places.sensors) {
         if (sensor.chamber != stay.chamber) {
             continue;
@@ -181,9 +181,9 @@ Places places_of(const Book& book, std::optional<base::Error>& fault) {
 
 } // namespace
 
-std::vector<Stay> stays_of(const PieceHistory& history,
-                           std::optional<model::ChamberId> stage_chamber, Instant from,
-                           Instant to) {
+std::vector<StageStay> stage_stays(const PieceHistory& history,
+                                   std::optional<model::ChamberId> stage_chamber, Instant from,
+                                   Instant to) {
     std::optional<model::ChamberId> where;
     bool moved = false;
     for (const auto& event : history.events) {
@@ -196,7 +196,7 @@ std::vector<Stay> stays_of(const PieceHistory& history,
     if (!where) {
         where = stage_chamber || moved ? stage_chamber : history.piece.chamber;
     }
-    std::vector<Stay> stays;
+    std::vector<StageStay> stays;
     Instant since = from;
     const auto close = [&](Instant at) {
         if (where && at > since) {
@@ -230,7 +230,7 @@ base::Result<std::vector<StageRecord>> stage_records(const Book& book, const Pie
             }
             const Instant to = std::max(stage.ended_at.value_or(now), *stage.started_at);
             StageSum sum(stage, to, now);
-            for (const auto& stay : stays_of(history, stage.chamber, *stage.started_at, to)) {
+            for (const auto& stay : stage_stays(history, stage.chamber, *stage.started_at, to)) {
                 add_stay(connection, places, stay, sum);
             }
             records.push_back(sum.record());

@@ -10,7 +10,7 @@
 namespace core::services {
 
 /// A time in one chamber. A piece whose chamber was not known then has no stay for it.
-struct Stay {
+struct StageStay {
     model::ChamberId chamber;
     units::Instant from;
     units::Instant to;
@@ -18,9 +18,9 @@ struct Stay {
 
 /// Where the piece was over [from, to), by its own events that name a chamber; before the first
 /// of them in `stage_chamber`, else, where it never moved, in the piece's present chamber. Pure.
-std::vector<Stay> stays_of(const PieceHistory& history,
-                           std::optional<model::ChamberId> stage_chamber, units::Instant from,
-                           units::Instant to);
+std::vector<StageStay> stage_stays(const PieceHistory& history,
+                                   std::optional<model::ChamberId> stage_chamber,
+                                   units::Instant from, units::Instant to);
 
 /// The started stages as the evidence sheet takes them, in order, each with lowest, mean and
 /// highest of its logs and the time out of its band. Ramps and pulses of the band are followed;

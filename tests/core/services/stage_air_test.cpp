@@ -151,20 +151,20 @@ TEST_F(StageAirTest, TheSensorsOffsetIsApplied) {
     EXPECT_NEAR(lately->in_percent(), 65, 1e-9);
 }
 
-TEST(StaysOf, BeforeTheFirstMoveTheStagesChamberCounts) {
+TEST(StageStays, BeforeTheFirstMoveTheStagesChamberCounts) {
     const auto room = [](std::int64_t row) { return model::ChamberId::from_row(row); };
     services::PieceHistory history;
     history.piece.chamber = room(9);
-    EXPECT_EQ(services::stays_of(history, {}, at_s(0), at_s(10)).at(0).chamber, room(9))
+    EXPECT_EQ(services::stage_stays(history, {}, at_s(0), at_s(10)).at(0).chamber, room(9))
         << "it never moved";
     history.events.push_back({.kind = model::EventKind::moved, .at = at_s(4), .chamber = room(2)});
-    EXPECT_EQ(services::stays_of(history, {}, at_s(0), at_s(10)).size(), 1U)
+    EXPECT_EQ(services::stage_stays(history, {}, at_s(0), at_s(10)).size(), 1U)
         << "where it was before the move is not known";
-    const auto stays = services::stays_of(history, room(1), at_s(0), at_s(10));
+    const auto stays = services::stage_stays(history, room(1), at_s(0), at_s(10));
     ASSERT_EQ(stays.size(), 2U);
     EXPECT_EQ(stays[0].chamber, room(1));
     EXPECT_EQ(stays[0].to, at_s(4));
     EXPECT_EQ(stays[1].chamber, room(2));
     history.events.back().withdrawn = true;
-    EXPECT_EQ(services::stays_of(history, room(1), at_s(0), at_s(10)).size(), 1U);
+    EXPECT_EQ(services::stage_stays(history, room(1), at_s(0), at_s(10)).size(), 1U);
 }
