@@ -1,4 +1,5 @@
-# saltloft_embed(LAYER FUNCTION file...): puts the files' bytes into the layer's library.
+# saltloft_embed(LAYER FUNCTION [BASE folder] file...): puts the files' bytes into the layer's
+# library. With BASE the files' names keep their folders below it ("de/stock.md").
 #
 # The layer declares in a header of its own, in its own namespace:
 #     std::span<const base::EmbeddedFile> FUNCTION();      // core/base/embedded.h
@@ -12,7 +13,7 @@
 set(SALTLOFT_EMBED_SCRIPT "${CMAKE_CURRENT_LIST_FILE}")
 
 if(CMAKE_SCRIPT_MODE_FILE STREQUAL CMAKE_CURRENT_LIST_FILE)
-  # Build time: cmake -DOUT= -DSPACE= -DFUNCTION= -DFILES=a|b -P SaltloftEmbed.cmake
+  # Build time: cmake -DOUT= -DSPACE= -DFUNCTION= -DBASE= -DFILES=a|b -P SaltloftEmbed.cmake
   string(REPLACE "|" ";" FILES "${FILES}")
   set(text "// Made by packaging/cmake/SaltloftEmbed.cmake; edit the files, not this.\n")
   string(APPEND text "#include \"core/base/embedded.h\"\n\n#include <array>\n#include <span>\n\n")
@@ -21,6 +22,9 @@ if(CMAKE_SCRIPT_MODE_FILE STREQUAL CMAKE_CURRENT_LIST_FILE)
   set(number 0)
   foreach(file IN LISTS FILES)
     get_filename_component(name "${file}" NAME)
+    if(BASE)
+      file(RELATIVE_PATH name "${BASE}" "${file}")
+    endif()
     # Bytes as hexadecimal: a file's own quotes, brackets and semicolons then mean nothing to
     # CMake or to the compiler.
     file(READ "${file}" hex HEX)
@@ -39,14 +43,16 @@ if(CMAKE_SCRIPT_MODE_FILE STREQUAL CMAKE_CURRENT_LIST_FILE)
 endif()
 
 function(saltloft_embed layer function)
+  cmake_parse_arguments(PARSE_ARGV 2 embed "" "BASE" "")
+  set(files_in ${embed_UNPARSED_ARGUMENTS})
   saltloft_layer_target("${layer}" target)
   string(REPLACE "/" "::" space "${layer}")
   set(out "${CMAKE_BINARY_DIR}/embedded/${target}_${function}.cpp")
-  list(JOIN ARGN "|" files)
+  list(JOIN files_in "|" files)
   add_custom_command(OUTPUT "${out}"
     COMMAND ${CMAKE_COMMAND} "-DOUT=${out}" "-DSPACE=${space}" "-DFUNCTION=${function}"
-            "-DFILES=${files}" -P "${SALTLOFT_EMBED_SCRIPT}"
-    DEPENDS ${ARGN} "${SALTLOFT_EMBED_SCRIPT}"
+            "-DBASE=${embed_BASE}" "-DFILES=${files}" -P "${SALTLOFT_EMBED_SCRIPT}"
+    DEPENDS ${files_in} "${SALTLOFT_EMBED_SCRIPT}"
     COMMENT "Embedding files of ${layer}" VERBATIM)
   target_sources(${target} PRIVATE "${out}")
   set_source_files_properties("${out}" PROPERTIES SKIP_AUTOMOC ON)

@@ -15,7 +15,7 @@ for path in usr/bin/saltloft usr/share/applications/saltloft.desktop \
     usr/share/metainfo/arpa.home.saltloft.metainfo.xml \
     usr/share/icons/hicolor/scalable/apps/saltloft.svg usr/share/mime/packages/saltloft.xml \
     usr/share/man/man1/saltloft.1.gz usr/share/doc/saltloft/copyright \
-    usr/share/doc/saltloft/changelog.gz; do
+    usr/share/doc/saltloft/changelog.gz usr/share/doc/saltloft/guide/contents.md; do
   grep -q " ./$path\$" <<<"$listing" || { echo "the package lacks $path" >&2; exit 1; }
 done
 dpkg-deb --field "$deb" Depends | tr ',' '\n' | sed 's/^ */  depends: /'

@@ -94,7 +94,12 @@ void MainWindow::build_go_menu() {
 void MainWindow::build_help_menu() {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
     look::named(menu, "menu_help", tr("Help"));
-    QAction* cautions = action("action_cautions", tr("&Cautions"), QKeySequence::HelpContents);
+    QAction* guide = action("action_guide", tr("&Guide to this page"), QKeySequence::HelpContents);
+    connect(guide, &QAction::triggered, this, [this] {
+        // On the guide itself F1 leads to its contents.
+        show_place({QStringLiteral("guide"), 0, QStringLiteral("for:") + place_.page});
+    });
+    QAction* cautions = action("action_cautions", tr("&Cautions"));
     connect(cautions, &QAction::triggered, this, [this] {
         show_place({QStringLiteral("cautions"), 0, {}});
     });
@@ -108,7 +113,7 @@ void MainWindow::build_help_menu() {
                "It keeps records and computes; it does not decide whether food may be eaten.")
                 .arg(QStringLiteral(SALTLOFT_VERSION)));
     });
-    menu->addActions({cautions, about});
+    menu->addActions({guide, cautions, about});
 }
 
 } // namespace ui::pages

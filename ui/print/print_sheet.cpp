@@ -1,39 +1,21 @@
 #include "ui/print/print_sheet.h"
 
+#include "ui/print/page_painter.h"
 #include "ui/print/pdf_file.h"
 #include "ui/print/record_words.h"
 #include "ui/print/sheet_document.h"
 
-#include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <cmath>
+#include <QTextDocument>
 
 namespace ui::print {
 namespace {
 
-constexpr double foot_points = 7.5;
-
 QString tr(const char* text) {
     return QCoreApplication::translate("ui::print::sheet", text);
-}
-
-void paint_foot(QPainter& painter, const QRectF& area, const QString& left, int page, int pages) {
-    QFont font;
-    font.setFamilies({QStringLiteral("DejaVu Sans"), QStringLiteral("Noto Sans CJK SC")});
-    font.setPointSizeF(foot_points);
-    painter.setFont(font);
-    painter.setPen(Qt::black);
-    painter.drawLine(area.topLeft(), area.topRight());
-    const QString right = tr("Page %1 of %2").arg(page).arg(pages);
-    painter.drawText(area, Qt::AlignRight | Qt::AlignBottom, right);
-    const double room =
-        area.width() - painter.fontMetrics().horizontalAdvance(right + QStringLiteral("   "));
-    painter.drawText(
-        area, Qt::AlignLeft | Qt::AlignBottom,
-        painter.fontMetrics().elidedText(left, Qt::ElideRight, static_cast<int>(room)));
 }
 
 } // namespace
@@ -52,12 +34,8 @@ int print_sheet(const Sheet& sheet, QPagedPaintDevice& device, const PrintStamp&
     if (!painter.begin(&device)) {
         return 0;
     }
-    const QRect page = painter.viewport();
-    const double line = device.logicalDpiY() * foot_points / 72.0;
-    const double foot_height = 2.2 * line;
-    // Whole pixels: the layout counts in 64ths, and a rest would add up from page to page.
-    const double body_height = std::floor(page.height() - foot_height - line);
-    const auto document = make_document(sheet, device, page.width(), body_height);
+    const PageRoom room = page_room(painter, device);
+    const auto document = make_document(sheet, device, room.page.width(), room.body_height);
     const int pages = document->pageCount();
     QString foot = tr("Printed %1").arg(moment_words(stamp.at, style));
     foot += QStringLiteral(" · ") + stamp.by;
@@ -68,16 +46,8 @@ int print_sheet(const Sheet& sheet, QPagedPaintDevice& device, const PrintStamp&
         if (i > 0 && !device.newPage()) {
             return 0;
         }
-        painter.save();
-        painter.setClipRect(QRectF(0, 0, page.width(), body_height));
-        painter.translate(0, -i * body_height);
-        QAbstractTextDocumentLayout::PaintContext context;
-        context.clip = QRectF(0, i * body_height, page.width(), body_height);
-        context.palette.setColor(QPalette::Text, Qt::black);
-        document->documentLayout()->draw(&painter, context);
-        painter.restore();
-        paint_foot(painter, QRectF(0, page.height() - foot_height, page.width(), foot_height), foot,
-                   i + 1, pages);
+        paint_page_body(painter, *document, i, room);
+        paint_page_foot(painter, room, foot, i + 1, pages);
     }
     return painter.end() ? pages : 0;
 }
