@@ -40,7 +40,7 @@ std::set<std::string> options_of(const std::string& verb) {
     if (known.find(verb) == known.end()) {
         const auto run = verb.empty() ? run_program({"--help"}) : run_program({verb, "--help"});
         EXPECT_EQ(run.exit_code, 0) << verb;
-        known[verb] = all_of(run.out, R"(\s(--[a-z-]+))");
+        known[verb] = all_of(run.out, R"([\s,](--[a-z-]+))");
     }
     return known[verb];
 }

@@ -66,7 +66,7 @@ int main(int argc, char** argv) {
             folder.filePath(QStringLiteral("pictures/") + it.key() + QLatin1String(".png")));
     }
     const ui::print::PrintStamp stamp{workspace->now(),
-                                      QStringLiteral("saltloft ") + SALTLOFT_VERSION};
+                                      QStringLiteral("saltloft " SALTLOFT_VERSION)};
     const QString pdf = folder.filePath(QStringLiteral("manual.pdf"));
     const auto pages = ui::print::write_manual_pdf(
         guide,

@@ -1,7 +1,7 @@
 #include "ui/pages/guide_page.h"
 
 #include "ui/look/pieces.h"
-#include "ui/look/tokens.h"
+#include "ui/look/theme.h"
 #include "ui/pages/guide_reader.h"
 #include "ui/pages/page_frame.h"
 #include "ui/presenters/workspace.h"
@@ -40,6 +40,7 @@ void GuidePage::build() {
     row->setSpacing(look::lines(this, 0.7));
     list_ = look::named(new QListWidget(this), "guide_chapters", tr("Chapters"));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list_->setSpacing(look::lines(list_, 0.15));
     connect(list_, &QListWidget::currentRowChanged, this, &GuidePage::ask_for);
     row->addWidget(list_);
     reader_ = look::named(new GuideReader(this), "guide_text", tr("Text of the chapter"));

@@ -1,7 +1,7 @@
 #include "ui/pages/guide_reader.h"
 
 #include "ui/look/pieces.h"
-#include "ui/look/tokens.h"
+#include "ui/look/theme.h"
 #include "ui/print/guide_document.h"
 
 #include <QAbstractTextDocumentLayout>
@@ -33,11 +33,17 @@ GuideReader::GuideReader(QWidget* parent) : QTextBrowser(parent) {
 
 void GuideReader::show_chapter(const text::GuideChapter& chapter) {
     const auto& tokens = look::tokens();
-    document()->setDefaultFont(font());
-    document()->setDocumentMargin(look::lines(this, 0.8));
-    print::lay_guide(*document(), text::guide_markdown(chapter),
+    // A document of its own: one that is being shown lays itself out while it is read, and Qt's
+    // Markdown reader does not stand that.
+    auto* fresh = new QTextDocument(this);
+    fresh->setDefaultFont(font());
+    fresh->setDocumentMargin(look::lines(this, 0.8));
+    print::lay_guide(*fresh, text::guide_markdown(chapter),
                      {tokens.line, tokens.sunk, tokens.accent});
-    setExtraSelections({});
+    setExtraSelections({}); // they point into the old document
+    setDocument(fresh);
+    delete chapter_;
+    chapter_ = fresh;
     moveCursor(QTextCursor::Start);
     verticalScrollBar()->setValue(0);
 }

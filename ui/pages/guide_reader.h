@@ -26,7 +26,8 @@ class GuideReader : public QTextBrowser {
 
   private:
     void return_to_heading();
-    QString heading_; ///< gone to last; kept at the top until the person scrolls
+    QTextDocument* chapter_ = nullptr; ///< the one shown; null before the first
+    QString heading_;                  ///< gone to last; kept at the top until the person scrolls
     bool hold_ = false;
 };
 

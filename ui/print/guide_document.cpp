@@ -17,6 +17,10 @@ bool is_code(const QTextBlock& block) {
            block.blockFormat().hasProperty(QTextFormat::BlockCodeLanguage);
 }
 
+bool is_picture(const QTextBlock& block) {
+    return !block.begin().atEnd() && block.begin().fragment().charFormat().isImageFormat();
+}
+
 /// Space above and below by what a block is, in heights of a line of text.
 void lay_block(const QTextBlock& block, double line, const GuideLook& look) {
     QTextBlockFormat format = block.blockFormat();
@@ -34,6 +38,9 @@ void lay_block(const QTextBlock& block, double line, const GuideLook& look) {
         format.setTopMargin(0);
         format.setBottomMargin(line * (block.next().textList() != nullptr ? 0.2 : 0.6));
         format.setLineHeight(line_percent, QTextBlockFormat::ProportionalHeight);
+    } else if (is_picture(block)) {
+        format.setTopMargin(line * 0.3); // a line a quarter higher would overlap the page's foot
+        format.setBottomMargin(line * 0.3);
     } else {
         format.setTopMargin(0);
         format.setBottomMargin(line * 0.6);
@@ -155,6 +162,8 @@ void keep_guide_headings(QTextDocument& document, double page_height) {
             QTextBlockFormat format = block.blockFormat();
             format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
             QTextCursor(block).setBlockFormat(format);
+            // All of it anew: what follows a moved heading is otherwise left where tables were.
+            document.markContentsDirty(0, document.characterCount());
         }
     }
 }

@@ -39,11 +39,13 @@ QString picture_lines(const QString& address, const QString& caption) {
     return QStringLiteral("![%2](%1)\n\n*%2*\n").arg(address, caption);
 }
 
-std::unique_ptr<QTextDocument> paper_document(QPaintDevice& device) {
+/// Read before it has a layout, then laid out for `device`.
+std::unique_ptr<QTextDocument> paper_document(const QString& markdown, QPaintDevice& device) {
     auto document = std::make_unique<QTextDocument>();
-    document->documentLayout()->setPaintDevice(&device);
     document->setDefaultFont(text_font());
     document->setDocumentMargin(0);
+    lay_guide(*document, markdown, paper);
+    document->documentLayout()->setPaintDevice(&device);
     return document;
 }
 
@@ -74,7 +76,6 @@ void fit_pictures(QTextDocument& document, double page_width, double device_dpi)
 std::unique_ptr<QTextDocument> chapter_document(const text::GuideChapter& chapter,
                                                 const ManualPictures& pictures, QPdfWriter& device,
                                                 const PageRoom& room) {
-    auto document = paper_document(device);
     std::vector<std::pair<QString, QImage>> used;
     const QString markdown =
         text::guide_markdown(chapter, [&](const QString& page, const QString& caption) {
@@ -85,10 +86,11 @@ std::unique_ptr<QTextDocument> chapter_document(const text::GuideChapter& chapte
             used.emplace_back(picture_scheme + page, image);
             return picture_lines(picture_scheme + page, caption);
         });
+    auto document = paper_document(markdown, device);
+    // After the text: reading Markdown clears what the document had.
     for (const auto& [name, image] : used) {
         document->addResource(QTextDocument::ImageResource, QUrl(name), image);
     }
-    lay_guide(*document, markdown, paper);
     fit_pictures(*document, room.page.width(), device.logicalDpiX());
     document->setPageSize(QSizeF(room.page.width(), room.body_height));
     keep_guide_headings(*document, room.body_height);
@@ -103,15 +105,13 @@ struct ContentsLine {
 std::unique_ptr<QTextDocument> title_document(const std::vector<ContentsLine>& lines,
                                               const PrintStamp& stamp, QPdfWriter& device,
                                               const PageRoom& room) {
-    auto document = paper_document(device);
-    lay_guide(*document,
-              QStringLiteral("# %1\n\n%2\n\n%3\n\n%4\n\n## %5\n")
-                  .arg(tr("Saltloft: the manual"),
-                       tr("Plan, weigh and follow cured and air-dried meat."),
-                       tr("The pictures show an invented demonstration book; no producer, batch or "
-                          "person in it exists."),
-                       stamp.by, tr("Contents")),
-              paper);
+    auto document = paper_document(
+        QStringLiteral("# %1\n\n%2\n\n%3\n\n%4\n\n## %5\n")
+            .arg(tr("Saltloft: the manual"), tr("Plan, weigh and follow cured and air-dried meat."),
+                 tr("The pictures show an invented demonstration book; no producer, batch or "
+                    "person in it exists."),
+                 stamp.by, tr("Contents")),
+        device);
     QTextCursor cursor(document.get());
     cursor.movePosition(QTextCursor::End);
     QTextTableFormat format;

@@ -51,6 +51,28 @@ TEST(Manual, EveryChapterIsOnThePageThatTheContentsName) {
     EXPECT_TRUE(all.contains(QStringLiteral("What hangs, and what is expected by a day")));
 }
 
+TEST(Manual, ThePicturesAreOnThePaper) {
+    QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("manual.pdf"));
+    text::Guide one;
+    one.chapters = {*guide().chapter(QStringLiteral("stock"))};
+    ASSERT_TRUE(print::write_manual_pdf(one, grey_picture, pdf, stamp, {}).has_value());
+    double greyest = 0;
+    for (const QString& page : test_support::pdf_pages(pdf, folder.path(), 20)) {
+        const QImage paper(page);
+        int grey = 0;
+        for (int y = 0; y < paper.height(); ++y) {
+            for (int x = 0; x < paper.width(); ++x) {
+                // As a JPEG in the PDF it may have moved by a shade.
+                grey += std::abs(paper.pixelColor(x, y).lightness() - 192) < 4 ? 1 : 0;
+            }
+        }
+        greyest = std::max(greyest, double(grey) / (paper.width() * paper.height()));
+    }
+    // 0.86 of 174 mm wide and 760/1180 as high, on 210 by 297 mm.
+    EXPECT_NEAR(greyest, 149.6 * 149.6 * 760 / 1180 / (210 * 297), 0.03);
+}
+
 TEST(Manual, LinksOfTheHtmlLeadToAPlaceInIt) {
     const QString html = print::manual_html(
         guide(), [](const QString& page) { return page + QLatin1String(".png"); });
