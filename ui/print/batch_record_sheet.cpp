@@ -7,9 +7,10 @@
 namespace ui::print {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::record", text);
-}
+/// The translators' context of this file's sheet.
+struct RecordText {
+    Q_DECLARE_TR_FUNCTIONS(RecordText)
+};
 
 void append(Sheet& sheet, std::vector<Block> blocks) {
     for (Block& block : blocks) {
@@ -29,7 +30,7 @@ Sheet start(const QString& title, const RecordSections& sections) {
 
 Sheet batch_record_sheet(const core::services::BatchRecord& record, const text::Style& style) {
     const RecordSections sections(record, style);
-    Sheet sheet = start(tr("Batch record"), sections);
+    Sheet sheet = start(RecordText::tr("Batch record"), sections);
     sheet.landscape = true; // the weighing tables are wide
     append(sheet, sections.identification());
     append(sheet, sections.pieces());
@@ -52,7 +53,7 @@ Sheet batch_record_sheet(const core::services::BatchRecord& record, const text::
 
 Sheet trace_sheet(const core::services::BatchRecord& record, const text::Style& style) {
     const RecordSections sections(record, style);
-    Sheet sheet = start(tr("Trace: one step back, one step forward"), sections);
+    Sheet sheet = start(RecordText::tr("Trace: one step back, one step forward"), sections);
     sheet.landscape = true;
     append(sheet, sections.back());
     append(sheet, sections.forward());
@@ -62,7 +63,7 @@ Sheet trace_sheet(const core::services::BatchRecord& record, const text::Style& 
 
 Sheet mass_balance_sheet(const core::services::BatchRecord& record, const text::Style& style) {
     const RecordSections sections(record, style);
-    Sheet sheet = start(tr("Mass balance"), sections);
+    Sheet sheet = start(RecordText::tr("Mass balance"), sections);
     append(sheet, sections.balance());
     append(sheet, sections.forward());
     append(sheet, sections.signatures());

@@ -3,6 +3,7 @@
 #include "ui/print/record_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
+#include "ui/text/unit_words.h"
 
 #include <QCoreApplication>
 
@@ -15,9 +16,10 @@ using core::model::InstrumentKind;
 
 constexpr int empty_lines = 4; ///< an instrument: once a week
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::calibration", text);
-}
+/// The translators' context of this file's sheet.
+struct CalibrationText {
+    Q_DECLARE_TR_FUNCTIONS(CalibrationText)
+};
 
 QString text_of(const std::string& text) {
     return QString::fromStdString(text);
@@ -30,19 +32,21 @@ QString how_to(InstrumentKind kind, const text::Style& style) {
     };
     switch (kind) {
     case InstrumentKind::scale:
-        return tr("A test weight near what is weighed; within 0.1 % of it. Monthly.");
+        return CalibrationText::tr(
+            "A test weight near what is weighed; within 0.1 % of it. Monthly.");
     case InstrumentKind::thermometer:
-        return tr("Crushed ice in water, stirred: %1; within %2. Monthly.")
+        return CalibrationText::tr("Crushed ice in water, stirred: %1; within %2. Monthly.")
             .arg(text::words(core::units::Temperature::celsius(0), style), step(1));
     case InstrumentKind::hygrometer:
-        return tr("Salt slurry in a closed bag for 12 hours: 75 % RH; within 3 to 5 points. Every "
-                  "six months.");
+        return CalibrationText::tr(
+            "Salt slurry in a closed bag for 12 hours: 75 % RH; within 3 to 5 points. Every "
+            "six months.");
     case InstrumentKind::ph_meter:
-        return tr("Two fresh buffers that bracket what is measured. Before use.");
+        return CalibrationText::tr("Two fresh buffers that bracket what is measured. Before use.");
     case InstrumentKind::aw_meter:
-        return tr("A salt standard near what is measured. Before use.");
+        return CalibrationText::tr("A salt standard near what is measured. Before use.");
     case InstrumentKind::other:
-        return tr("As its maker says.");
+        return CalibrationText::tr("As its maker says.");
     }
     return {};
 }
@@ -54,7 +58,7 @@ QString unit_of(InstrumentKind kind) {
     case InstrumentKind::thermometer:
         return QStringLiteral("°C");
     case InstrumentKind::hygrometer:
-        return QStringLiteral("% RH");
+        return text::humidity_unit_name();
     case InstrumentKind::ph_meter:
         return QStringLiteral("pH");
     case InstrumentKind::aw_meter:
@@ -82,13 +86,13 @@ Table check_table(const CalibrationMonth& of, const Instrument& instrument,
                   const text::Style& style) {
     const QString unit = unit_of(instrument.kind);
     Table table;
-    table.columns = {{tr("Date and time"), Align::left, 4},
-                     {tr("Against"), Align::left, 4},
-                     {tr("Expected, %1").arg(unit), Align::right, 3},
-                     {tr("Found, %1").arg(unit), Align::right, 3},
-                     {tr("Off by"), Align::right, 2},
-                     {tr("Action taken"), Align::left, 5},
-                     {tr("Initials"), Align::left, 2}};
+    table.columns = {{CalibrationText::tr("Date and time"), Align::left, 4},
+                     {CalibrationText::tr("Against"), Align::left, 4},
+                     {CalibrationText::tr("Expected, %1").arg(unit), Align::right, 3},
+                     {CalibrationText::tr("Found, %1").arg(unit), Align::right, 3},
+                     {CalibrationText::tr("Off by"), Align::right, 2},
+                     {CalibrationText::tr("Action taken"), Align::left, 5},
+                     {CalibrationText::tr("Initials"), Align::left, 2}};
     for (const CalibrationCheck& check : of.checks) {
         if (check.instrument != instrument.id ||
             !same_month(style.zone.day_of(check.at), of.month)) {
@@ -119,15 +123,15 @@ QString last_before(const CalibrationMonth& of, const Instrument& instrument,
             last = day;
         }
     }
-    return last ? tr("Last checked before: %1.").arg(text::words(*last, style))
-                : tr("Never checked before.");
+    return last ? CalibrationText::tr("Last checked before: %1.").arg(text::words(*last, style))
+                : CalibrationText::tr("Never checked before.");
 }
 
 } // namespace
 
 Sheet calibration_sheet(const CalibrationMonth& of, const text::Style& style) {
     Sheet sheet;
-    sheet.title = tr("Calibration sheet");
+    sheet.title = CalibrationText::tr("Calibration sheet");
     sheet.subtitle = month_words(of.month, style);
     sheet.foot = sheet.title + QStringLiteral(" · ") + sheet.subtitle;
     sheet.point_size = 10;
@@ -141,21 +145,22 @@ Sheet calibration_sheet(const CalibrationMonth& of, const text::Style& style) {
             Heading{text_of(instrument.name) + QStringLiteral(" · ") + words(instrument.kind)});
         QString how = how_to(instrument.kind, style);
         if (instrument.check_every_days) {
-            how += QLatin1Char(' ') +
-                   tr("Set to every %1 days here.").arg(*instrument.check_every_days);
+            how += QLatin1Char(' ') + CalibrationText::tr("Set to every %n day(s) here.", nullptr,
+                                                          *instrument.check_every_days);
         }
         sheet.blocks.push_back(
             Paragraph{how + QLatin1Char(' ') + last_before(of, instrument, style)});
         sheet.blocks.push_back(check_table(of, instrument, style));
     }
     if (!any) {
-        sheet.blocks.push_back(Paragraph{tr("No instruments are registered.")});
+        sheet.blocks.push_back(Paragraph{CalibrationText::tr("No instruments are registered.")});
     }
+    sheet.blocks.push_back(Paragraph{
+        CalibrationText::tr("How to check and how far off an instrument may be is common "
+                            "practice without a source: what your plan says goes before."),
+        true});
     sheet.blocks.push_back(
-        Paragraph{tr("How to check and how far off an instrument may be is common "
-                     "practice without a source: what your plan says goes before."),
-                  true});
-    sheet.blocks.push_back(Signatures{{tr("Checked by"), tr("Responsible person")}});
+        Signatures{{CalibrationText::tr("Checked by"), CalibrationText::tr("Responsible person")}});
     return sheet;
 }
 

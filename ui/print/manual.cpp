@@ -24,9 +24,10 @@ constexpr double picture_width = 0.86; // of the page's
 const GuideLook paper{QColor(0x70, 0x70, 0x70), QColor(0xEE, 0xEE, 0xEE), {}};
 const QString picture_scheme = QStringLiteral("picture:");
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::manual", text);
-}
+/// The translators' context of this file.
+struct ManualText {
+    Q_DECLARE_TR_FUNCTIONS(ManualText)
+};
 
 QFont text_font() {
     QFont font;
@@ -107,10 +108,12 @@ std::unique_ptr<QTextDocument> title_document(const std::vector<ContentsLine>& l
                                               const PageRoom& room) {
     auto document = paper_document(
         QStringLiteral("# %1\n\n%2\n\n%3\n\n%4\n\n## %5\n")
-            .arg(tr("Saltloft: the manual"), tr("Plan, weigh and follow cured and air-dried meat."),
-                 tr("The pictures show an invented demonstration book; no producer, batch or "
-                    "person in it exists."),
-                 stamp.by, tr("Contents")),
+            .arg(ManualText::tr("Saltloft: the manual"),
+                 ManualText::tr("Plan, weigh and follow cured and air-dried meat."),
+                 ManualText::tr(
+                     "The pictures show an invented demonstration book; no producer, batch or "
+                     "person in it exists."),
+                 stamp.by, ManualText::tr("Contents")),
         device);
     QTextCursor cursor(document.get());
     cursor.movePosition(QTextCursor::End);
@@ -182,7 +185,7 @@ QString body_of(const QString& html) {
 core::base::Result<int> write_manual_pdf(const text::Guide& guide, const ManualPictures& pictures,
                                          const QString& path, const PrintStamp& stamp,
                                          const text::Style& style) {
-    const QString title = tr("Saltloft: the manual");
+    const QString title = ManualText::tr("Saltloft: the manual");
     return write_pdf_file(path, title, stamp.by, [&](QPdfWriter& writer) {
         writer.setPageLayout(page_layout(style, false, 18));
         QPainter painter;
@@ -237,7 +240,7 @@ QString manual_html(const text::Guide& guide,
                           "margin:2em auto;padding:0 1em;line-height:1.4}img{max-width:100%}"
                           "section{border-top:1px solid #707070;padding-top:1em}"
                           "td{vertical-align:top}</style></head>\n<body>\n%3</body></html>\n")
-        .arg(guide.language, tr("Saltloft: the manual").toHtmlEscaped(), body);
+        .arg(guide.language, ManualText::tr("Saltloft: the manual").toHtmlEscaped(), body);
 }
 
 } // namespace ui::print

@@ -2,6 +2,7 @@
 
 #include "ui/print/record_sections.h"
 #include "ui/print/record_words.h"
+#include "ui/text/data_name.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
 
@@ -15,9 +16,10 @@ using core::units::Mass;
 
 constexpr double bench_points = 13; ///< read at arm's length with wet hands
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::mix", text);
-}
+/// The translators' context of this file's sheet.
+struct MixSheetText {
+    Q_DECLARE_TR_FUNCTIONS(MixSheetText)
+};
 
 QString text_of(const std::string& text) {
     return QString::fromStdString(text);
@@ -35,13 +37,16 @@ QString amount_words(Mass mass, const text::Style& style) {
 
 Table line_table(const std::vector<core::mix::SheetLine>& lines, const text::Style& style) {
     Table table;
-    table.columns = {{QString(), Align::centre, 1},   {tr("Weigh out"), Align::right, 4},
-                     {tr("Of"), Align::left, 7},      {tr("Scale error"), Align::right, 3},
-                     {tr("Weighed"), Align::left, 4}, {tr("Lot"), Align::left, 4}};
+    table.columns = {{QString(), Align::centre, 1},
+                     {MixSheetText::tr("Weigh out"), Align::right, 4},
+                     {MixSheetText::tr("Of"), Align::left, 7},
+                     {MixSheetText::tr("Scale error"), Align::right, 3},
+                     {MixSheetText::tr("Weighed"), Align::left, 4},
+                     {MixSheetText::tr("Lot"), Align::left, 4}};
     for (const core::mix::SheetLine& line : lines) {
-        QString name = text_of(line.name);
+        QString name = text::data_name(line.name);
         if (line.volume) {
-            name += tr(" (%1)").arg(text::words(*line.volume, style));
+            name += MixSheetText::tr(" (%1)").arg(text::words(*line.volume, style));
         }
         QString error = text::unknown();
         if (line.step_error) {
@@ -57,11 +62,11 @@ Table line_table(const std::vector<core::mix::SheetLine>& lines, const text::Sty
         int number = 0;
         for (const Mass rub : line.rubs) {
             table.rows.push_back({tick_box(), amount_words(rub, style),
-                                  tr("   of it for rub %1").arg(++number), QString(), QString(),
-                                  QString()});
+                                  MixSheetText::tr("   of it for rub %1").arg(++number), QString(),
+                                  QString(), QString()});
         }
     }
-    table.empty = tr("Nothing to weigh.");
+    table.empty = MixSheetText::tr("Nothing to weigh.");
     return table;
 }
 
@@ -82,25 +87,27 @@ std::vector<Block> cautions(const core::model::Findings& findings, const text::S
 }
 
 Fields dose_fields(const core::mix::MixSheet& mix, const text::Style& style) {
-    return {{{tr("Meat"), text::words(mix.meat, style)},
-             {tr("Salt"), text::words(mix.dose.salt.best, style, 2)},
-             {tr("Nitrite, as sodium nitrite"), text::ppm_words(mix.dose.nitrite.best, style)},
-             {tr("Nitrate, as sodium nitrate"), text::ppm_words(mix.dose.nitrate.best, style)}}};
+    return {{{MixSheetText::tr("Meat"), text::words(mix.meat, style)},
+             {MixSheetText::tr("Salt"), text::words(mix.dose.salt.best, style, 2)},
+             {MixSheetText::tr("Nitrite, as sodium nitrite"),
+              text::ppm_words(mix.dose.nitrite.best, style)},
+             {MixSheetText::tr("Nitrate, as sodium nitrate"),
+              text::ppm_words(mix.dose.nitrate.best, style)}}};
 }
 
 Table limit_table(const core::mix::MixSheet& mix) {
     Table table;
     table.size = 0.75;
-    table.columns = {{tr("Limit"), Align::left, 4},
-                     {tr("Outcome"), Align::left, 3},
-                     {tr("Source and edition"), Align::left, 7}};
+    table.columns = {{MixSheetText::tr("Limit"), Align::left, 4},
+                     {MixSheetText::tr("Outcome"), Align::left, 3},
+                     {MixSheetText::tr("Source and edition"), Align::left, 7}};
     for (const core::mix::LimitCheck& check : mix.limits) {
         table.rows.push_back(
             {words(check.limit.substance) + QStringLiteral(", ") + words(check.limit.basis),
              {words(check.outcome), true},
              text::source_words(check.limit.source)});
     }
-    table.empty = tr("No limit set was chosen: the dose was not compared with any.");
+    table.empty = MixSheetText::tr("No limit set was chosen: the dose was not compared with any.");
     return table;
 }
 
@@ -109,7 +116,7 @@ Table limit_table(const core::mix::MixSheet& mix) {
 Sheet mix_bench_sheet(const core::mix::MixSheet& mix, const QString& title_line,
                       const text::Style& style) {
     Sheet sheet;
-    sheet.title = tr("Mix sheet");
+    sheet.title = MixSheetText::tr("Mix sheet");
     sheet.subtitle = title_line;
     sheet.foot = title_line;
     sheet.point_size = bench_points;
@@ -123,21 +130,23 @@ Sheet mix_bench_sheet(const core::mix::MixSheet& mix, const QString& title_line,
     if (mix.pieces.size() > 1) {
         for (const core::mix::PieceSheet& piece : mix.pieces) {
             sheet.blocks.push_back(
-                Heading{tr("Piece %1: %2 of meat")
+                Heading{MixSheetText::tr("Piece %1: %2 of meat")
                             .arg(text_of(piece.code), text::words(piece.meat, style))});
             sheet.blocks.push_back(line_table(piece.lines, style));
         }
-        sheet.blocks.push_back(Heading{tr("All pieces together")});
+        sheet.blocks.push_back(Heading{MixSheetText::tr("All pieces together")});
     } else {
-        sheet.blocks.push_back(Heading{tr("Weigh out")});
+        sheet.blocks.push_back(Heading{MixSheetText::tr("Weigh out")});
     }
     sheet.blocks.push_back(line_table(mix.lines, style));
     sheet.blocks.push_back(limit_table(mix));
     sheet.blocks.push_back(Paragraph{
-        tr("Weigh the curing salt on the finest scale, and read its strength off the bag in your "
-           "hand. Follow local codes and licensed practice."),
+        MixSheetText::tr(
+            "Weigh the curing salt on the finest scale, and read its strength off the bag in your "
+            "hand. Follow local codes and licensed practice."),
         true});
-    sheet.blocks.push_back(Signatures{{tr("Weighed by"), tr("Checked by")}});
+    sheet.blocks.push_back(
+        Signatures{{MixSheetText::tr("Weighed by"), MixSheetText::tr("Checked by")}});
     return sheet;
 }
 
@@ -147,14 +156,15 @@ Sheet mix_bench_sheet(const core::services::BatchRecord& record, const text::Sty
         return mix_bench_sheet(*record.mix, title, style);
     }
     Sheet sheet;
-    sheet.title = tr("Mix sheet");
+    sheet.title = MixSheetText::tr("Mix sheet");
     sheet.subtitle = title;
     sheet.foot = title;
     sheet.point_size = bench_points;
     sheet.blocks.push_back(Notice{
         text::severity_words(core::model::Severity::stop),
-        record.recipe ? tr("No piece of this batch has a green weight: weigh the meat first.")
-                      : tr("This batch keeps no recipe that can be read: choose one first.")});
+        record.recipe
+            ? MixSheetText::tr("No piece of this batch has a green weight: weigh the meat first.")
+            : MixSheetText::tr("This batch keeps no recipe that can be read: choose one first.")});
     return sheet;
 }
 

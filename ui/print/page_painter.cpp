@@ -13,9 +13,10 @@ namespace {
 
 constexpr double foot_points = 7.5;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::sheet", text);
-}
+/// The translators' context of this file.
+struct SheetText {
+    Q_DECLARE_TR_FUNCTIONS(SheetText)
+};
 
 } // namespace
 
@@ -50,7 +51,7 @@ void paint_page_foot(QPainter& painter, const PageRoom& room, const QString& lef
     painter.setFont(font);
     painter.setPen(Qt::black);
     painter.drawLine(area.topLeft(), area.topRight());
-    const QString right = tr("Page %1 of %2").arg(page).arg(pages);
+    const QString right = SheetText::tr("Page %1 of %2").arg(page).arg(pages);
     painter.drawText(area, Qt::AlignRight | Qt::AlignBottom, right);
     const double rest =
         area.width() - painter.fontMetrics().horizontalAdvance(right + QStringLiteral("   "));

@@ -14,9 +14,10 @@
 namespace ui::print {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::sheet", text);
-}
+/// The translators' context of printed sheets.
+struct SheetText {
+    Q_DECLARE_TR_FUNCTIONS(SheetText)
+};
 
 } // namespace
 
@@ -37,7 +38,7 @@ int print_sheet(const Sheet& sheet, QPagedPaintDevice& device, const PrintStamp&
     const PageRoom room = page_room(painter, device);
     const auto document = make_document(sheet, device, room.page.width(), room.body_height);
     const int pages = document->pageCount();
-    QString foot = tr("Printed %1").arg(moment_words(stamp.at, style));
+    QString foot = SheetText::tr("Printed %1").arg(moment_words(stamp.at, style));
     foot += QStringLiteral(" · ") + stamp.by;
     if (!sheet.foot.isEmpty()) {
         foot.prepend(sheet.foot + QStringLiteral(" · "));

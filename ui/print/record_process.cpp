@@ -11,9 +11,10 @@
 namespace ui::print {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::record", text);
-}
+/// The translators' context of this file's sheet.
+struct RecordText {
+    Q_DECLARE_TR_FUNCTIONS(RecordText)
+};
 
 QString text_of(const std::string& text) {
     return QString::fromStdString(text);
@@ -25,11 +26,11 @@ QString band_words(const std::optional<core::model::Band<Q>>& band, const text::
         return text::unknown();
     }
     const auto pair = [&](Q low, Q high) {
-        return tr("%1 to %2").arg(text::words(low, style), text::words(high, style));
+        return RecordText::tr("%1 to %2").arg(text::words(low, style), text::words(high, style));
     };
     const QString start = pair(band->low_at_start, band->high_at_start);
     const QString end = pair(band->low_at_end, band->high_at_end);
-    return start == end ? start : tr("%1, then %2").arg(start, end);
+    return start == end ? start : RecordText::tr("%1, then %2").arg(start, end);
 }
 
 template <class Q>
@@ -46,14 +47,14 @@ std::vector<Cell> spread_cells(const std::optional<core::model::Spread<Q>>& spre
 
 std::vector<Block> RecordSections::stages() const {
     Table table;
-    table.columns = {{tr("Stage"), Align::left, 4},
-                     {tr("Planned"), Align::left, 5},
-                     {tr("Begun"), Align::left, 4},
-                     {tr("Ended"), Align::left, 4},
-                     {tr("Why it ended"), Align::left, 4},
-                     {tr("Chamber"), Align::left, 3},
-                     {tr("Temperature band"), Align::left, 4},
-                     {tr("Humidity band"), Align::left, 4}};
+    table.columns = {{RecordText::tr("Stage"), Align::left, 4},
+                     {RecordText::tr("Planned"), Align::left, 5},
+                     {RecordText::tr("Begun"), Align::left, 4},
+                     {RecordText::tr("Ended"), Align::left, 4},
+                     {RecordText::tr("Why it ended"), Align::left, 4},
+                     {RecordText::tr("Chamber"), Align::left, 3},
+                     {RecordText::tr("Temperature band"), Align::left, 4},
+                     {RecordText::tr("Humidity band"), Align::left, 4}};
     table.size = 0.9;
     for (const auto& entry : record_.entries.stages) {
         const core::model::Stage& stage = entry.value;
@@ -65,17 +66,21 @@ std::vector<Block> RecordSections::stages() const {
                               band_words(stage.what.temperature, style_),
                               band_words(stage.what.humidity, style_)});
     }
-    table.empty = tr("No stages were planned.");
-    return {Heading{tr("Stages")}, std::move(table)};
+    table.empty = RecordText::tr("No stages were planned.");
+    return {Heading{RecordText::tr("Stages")}, std::move(table)};
 }
 
 std::vector<Block> RecordSections::climate() const {
     Table table;
-    table.columns = {{tr("Stage"), Align::left, 4},      {tr("Sensor"), Align::left, 3},
-                     {tr("Lowest"), Align::right, 2},    {tr("Mean"), Align::right, 2},
-                     {tr("Highest"), Align::right, 2},   {tr("Driest"), Align::right, 2},
-                     {tr("Mean RH"), Align::right, 2},   {tr("Dampest"), Align::right, 2},
-                     {tr("Out of band"), Align::left, 6}};
+    table.columns = {{RecordText::tr("Stage"), Align::left, 4},
+                     {RecordText::tr("Sensor"), Align::left, 3},
+                     {RecordText::tr("Lowest"), Align::right, 2},
+                     {RecordText::tr("Mean"), Align::right, 2},
+                     {RecordText::tr("Highest"), Align::right, 2},
+                     {RecordText::tr("Driest"), Align::right, 2},
+                     {RecordText::tr("Mean RH"), Align::right, 2},
+                     {RecordText::tr("Dampest"), Align::right, 2},
+                     {RecordText::tr("Out of band"), Align::left, 6}};
     table.size = 0.9;
     for (const auto& climate : record_.climate) {
         const auto* sensor = find(record_.entries.sensors, climate.sensor);
@@ -98,24 +103,25 @@ std::vector<Block> RecordSections::climate() const {
         side(core::chamber::OutOfBand::too_dry, out.too_dry);
         side(core::chamber::OutOfBand::too_damp, out.too_damp);
         if (out.unknown > core::units::Duration::hours(1)) {
-            sides.append(tr("no readings %1").arg(text::words(out.unknown, style_)));
+            sides.append(RecordText::tr("no readings %1").arg(text::words(out.unknown, style_)));
         }
-        row.emplace_back(sides.isEmpty() ? tr("never") : sides.join(QStringLiteral("; ")));
+        row.emplace_back(sides.isEmpty() ? RecordText::tr("never")
+                                         : sides.join(QStringLiteral("; ")));
         table.rows.push_back(std::move(row));
     }
-    table.empty = tr("No readings were recorded while this batch was in a chamber.");
-    return {Heading{tr("Temperature and humidity")}, std::move(table)};
+    table.empty = RecordText::tr("No readings were recorded while this batch was in a chamber.");
+    return {Heading{RecordText::tr("Temperature and humidity")}, std::move(table)};
 }
 
 Table RecordSections::weighing_table(core::model::PieceId piece) const {
     Table table;
-    table.columns = {{tr("Taken"), Align::left, 5},
-                     {tr("On the scale"), Align::right, 3},
-                     {tr("Tare"), Align::right, 2},
-                     {tr("Net"), Align::right, 3},
-                     {tr("What is weighed"), Align::left, 3},
-                     {tr("Entered"), Align::left, 6},
-                     {tr("Note, correction and why"), Align::left, 8}};
+    table.columns = {{RecordText::tr("Taken"), Align::left, 5},
+                     {RecordText::tr("On the scale"), Align::right, 3},
+                     {RecordText::tr("Tare"), Align::right, 2},
+                     {RecordText::tr("Net"), Align::right, 3},
+                     {RecordText::tr("What is weighed"), Align::left, 3},
+                     {RecordText::tr("Entered"), Align::left, 6},
+                     {RecordText::tr("Note, correction and why"), Align::left, 8}};
     table.size = 0.9;
     for (const auto& entry : record_.entries.weighings) {
         const core::model::Weighing& w = entry.value;
@@ -124,7 +130,7 @@ Table RecordSections::weighing_table(core::model::PieceId piece) const {
         }
         QStringList remarks;
         if (w.wet_surface) {
-            remarks.append(tr("wet surface"));
+            remarks.append(RecordText::tr("wet surface"));
         }
         if (!w.note.empty()) {
             remarks.append(text_of(w.note));
@@ -132,15 +138,15 @@ Table RecordSections::weighing_table(core::model::PieceId piece) const {
         if (w.amends) {
             const auto* first = find(record_.entries.weighings, *w.amends);
             remarks.append(
-                tr("corrects %1: %2")
+                RecordText::tr("corrects %1: %2")
                     .arg(first ? mass(first->on_scale, first->scale_step) : text::unknown(),
                          entry.entered ? or_unknown(entry.entered->why) : text::unknown()));
         }
         if (w.amended_by) {
-            remarks.append(tr("corrected by a later entry"));
+            remarks.append(RecordText::tr("corrected by a later entry"));
         }
         if (w.withdrawn) {
-            remarks.append(tr("taken back by %1: %2")
+            remarks.append(RecordText::tr("taken back by %1: %2")
                                .arg(entered(entry.withdrawn), entry.withdrawn
                                                                   ? or_unknown(entry.withdrawn->why)
                                                                   : text::unknown()));
@@ -154,28 +160,32 @@ Table RecordSections::weighing_table(core::model::PieceId piece) const {
                               entered(entry.entered),
                               remarks.join(QStringLiteral("; "))});
     }
-    table.empty = tr("Never weighed.");
+    table.empty = RecordText::tr("Never weighed.");
     return table;
 }
 
 std::vector<Block> RecordSections::weighings() const {
-    std::vector<Block> blocks{Heading{tr("Weighings with corrections")}};
+    std::vector<Block> blocks{Heading{RecordText::tr("Weighings with corrections")}};
     for (const auto& piece : record_.entries.pieces) {
-        blocks.push_back(Heading{tr("Piece %1").arg(text_of(piece.value.code)), 2});
+        blocks.push_back(Heading{RecordText::tr("Piece %1").arg(text_of(piece.value.code)), 2});
         blocks.push_back(weighing_table(piece.value.id));
     }
     blocks.push_back(Paragraph{
-        tr("Struck figures were corrected or taken back and no longer count; they stay readable."),
+        RecordText::tr(
+            "Struck figures were corrected or taken back and no longer count; they stay readable."),
         true});
     return blocks;
 }
 
 std::vector<Block> RecordSections::events() const {
     Table table;
-    table.columns = {{tr("When"), Align::left, 4},          {tr("Piece"), Align::left, 2},
-                     {tr("What happened"), Align::left, 4}, {tr("Net before"), Align::right, 2},
-                     {tr("Net after"), Align::right, 2},    {tr("Note"), Align::left, 5},
-                     {tr("Entered"), Align::left, 4}};
+    table.columns = {{RecordText::tr("When"), Align::left, 4},
+                     {RecordText::tr("Piece"), Align::left, 2},
+                     {RecordText::tr("What happened"), Align::left, 4},
+                     {RecordText::tr("Net before"), Align::right, 2},
+                     {RecordText::tr("Net after"), Align::right, 2},
+                     {RecordText::tr("Note"), Align::left, 5},
+                     {RecordText::tr("Entered"), Align::left, 4}};
     table.size = 0.9;
     for (const auto& entry : record_.entries.events) {
         const core::model::PieceEvent& e = entry.value;
@@ -195,19 +205,19 @@ std::vector<Block> RecordSections::events() const {
                               text_of(e.note),
                               entered(entry.entered)});
     }
-    table.empty = tr("No events were recorded.");
-    return {Heading{tr("Events")}, std::move(table)};
+    table.empty = RecordText::tr("No events were recorded.");
+    return {Heading{RecordText::tr("Events")}, std::move(table)};
 }
 
 std::vector<Block> RecordSections::deviations() const {
     Table air;
-    air.columns = {{tr("Stage"), Align::left, 3},
-                   {tr("Sensor"), Align::left, 2},
-                   {tr("From"), Align::left, 4},
-                   {tr("To"), Align::left, 4},
-                   {tr("Deviation"), Align::left, 2},
-                   {tr("Worst"), Align::right, 2},
-                   {tr("Action taken, initials"), Align::left, 5}};
+    air.columns = {{RecordText::tr("Stage"), Align::left, 3},
+                   {RecordText::tr("Sensor"), Align::left, 2},
+                   {RecordText::tr("From"), Align::left, 4},
+                   {RecordText::tr("To"), Align::left, 4},
+                   {RecordText::tr("Deviation"), Align::left, 2},
+                   {RecordText::tr("Worst"), Align::right, 2},
+                   {RecordText::tr("Action taken, initials"), Align::left, 5}};
     air.size = 0.9;
     for (const auto& climate : record_.climate) {
         const auto* sensor = find(record_.entries.sensors, climate.sensor);
@@ -224,59 +234,61 @@ std::vector<Block> RecordSections::deviations() const {
                                 QString()});
         }
     }
-    air.empty = tr("No excursion of an hour or longer is in the readings.");
+    air.empty = RecordText::tr("No excursion of an hour or longer is in the readings.");
 
     Table accepted;
-    accepted.columns = {{tr("When"), Align::left, 4},
-                        {tr("Caution"), Align::left, 4},
-                        {tr("Place"), Align::left, 3},
-                        {tr("Accepted by"), Align::left, 3},
-                        {tr("Why"), Align::left, 6}};
+    accepted.columns = {{RecordText::tr("When"), Align::left, 4},
+                        {RecordText::tr("Caution"), Align::left, 4},
+                        {RecordText::tr("Place"), Align::left, 3},
+                        {RecordText::tr("Accepted by"), Align::left, 3},
+                        {RecordText::tr("Why"), Align::left, 6}};
     for (const auto& entry : record_.entries.acceptances) {
         const core::model::Acceptance& a = entry.value;
         accepted.rows.push_back({moment(a.at),
                                  text_of(a.code).replace(QLatin1Char('_'), QLatin1Char(' ')),
                                  or_unknown(a.place), person(a.by), or_unknown(a.why)});
     }
-    accepted.empty = tr("No caution was accepted.");
+    accepted.empty = RecordText::tr("No caution was accepted.");
 
     Table notes;
-    notes.columns = {{tr("When"), Align::left, 4},
-                     {tr("Piece"), Align::left, 2},
-                     {tr("Kind"), Align::left, 2},
-                     {tr("What was seen or done"), Align::left, 8},
-                     {tr("Entered"), Align::left, 4}};
+    notes.columns = {{RecordText::tr("When"), Align::left, 4},
+                     {RecordText::tr("Piece"), Align::left, 2},
+                     {RecordText::tr("Kind"), Align::left, 2},
+                     {RecordText::tr("What was seen or done"), Align::left, 8},
+                     {RecordText::tr("Entered"), Align::left, 4}};
     for (const auto& entry : record_.entries.notes) {
         const core::model::Note& n = entry.value;
         QString said = text_of(n.text);
         if (!n.photo_name.empty()) {
-            said += tr(" (photo: %1)").arg(text_of(n.photo_name));
+            said += RecordText::tr(" (photo: %1)").arg(text_of(n.photo_name));
         }
         const bool action = n.kind == core::model::NoteKind::action;
         notes.rows.push_back({moment(n.at),
-                              n.piece ? piece_code(*n.piece) : tr("batch"),
+                              n.piece ? piece_code(*n.piece) : RecordText::tr("batch"),
                               {words(n.kind), action},
                               {said, action},
                               entered(entry.entered)});
     }
-    notes.empty = tr("No notes were recorded.");
-    return {
-        Heading{tr("Deviations and corrective action")},
-        Heading{tr("Air out of its band"), 2},
-        std::move(air),
-        Heading{tr("Cautions accepted"), 2},
-        std::move(accepted),
-        Heading{tr("Notes and actions"), 2},
-        std::move(notes),
-        WritingLines{tr("Further deviation · limit · action taken · date and time · initials"), 2}};
+    notes.empty = RecordText::tr("No notes were recorded.");
+    return {Heading{RecordText::tr("Deviations and corrective action")},
+            Heading{RecordText::tr("Air out of its band"), 2},
+            std::move(air),
+            Heading{RecordText::tr("Cautions accepted"), 2},
+            std::move(accepted),
+            Heading{RecordText::tr("Notes and actions"), 2},
+            std::move(notes),
+            WritingLines{RecordText::tr(
+                             "Further deviation · limit · action taken · date and time · initials"),
+                         2}};
 }
 
 std::vector<Block> RecordSections::calibration() const {
     Table table;
-    table.columns = {{tr("Instrument"), Align::left, 4}, {tr("Kind"), Align::left, 3},
-                     {tr("Checked"), Align::left, 4},    {tr("Against"), Align::left, 4},
-                     {tr("Expected"), Align::right, 2},  {tr("Found"), Align::right, 2},
-                     {tr("Action"), Align::left, 4},     {tr("By"), Align::left, 2}};
+    table.columns = {
+        {RecordText::tr("Instrument"), Align::left, 4}, {RecordText::tr("Kind"), Align::left, 3},
+        {RecordText::tr("Checked"), Align::left, 4},    {RecordText::tr("Against"), Align::left, 4},
+        {RecordText::tr("Expected"), Align::right, 2},  {RecordText::tr("Found"), Align::right, 2},
+        {RecordText::tr("Action"), Align::left, 4},     {RecordText::tr("By"), Align::left, 2}};
     table.size = 0.9;
     for (const auto& instrument : record_.entries.instruments) {
         const core::model::Instrument& i = instrument.value;
@@ -295,7 +307,7 @@ std::vector<Block> RecordSections::calibration() const {
         if (!checked && i.active) {
             table.rows.push_back({text_of(i.name),
                                   words(i.kind),
-                                  {tr("never checked"), true},
+                                  {RecordText::tr("never checked"), true},
                                   QString(),
                                   QString(),
                                   QString(),
@@ -303,26 +315,28 @@ std::vector<Block> RecordSections::calibration() const {
                                   QString()});
         }
     }
-    table.empty = tr("No instruments are registered.");
-    return {Heading{tr("Instruments and calibration")}, std::move(table)};
+    table.empty = RecordText::tr("No instruments are registered.");
+    return {Heading{RecordText::tr("Instruments and calibration")}, std::move(table)};
 }
 
 std::vector<Block> RecordSections::laboratory() const {
     return {
-        Heading{tr("Laboratory measurements")},
-        Paragraph{tr("Water activity and pH are measured, not computed. Enter what a laboratory "
-                     "or an instrument found, with the instrument, its calibration and the date.")},
-        WritingLines{tr("Sample of piece · water activity · pH · instrument · date · initials"),
-                     3}};
+        Heading{RecordText::tr("Laboratory measurements")},
+        Paragraph{RecordText::tr(
+            "Water activity and pH are measured, not computed. Enter what a laboratory "
+            "or an instrument found, with the instrument, its calibration and the date.")},
+        WritingLines{
+            RecordText::tr("Sample of piece · water activity · pH · instrument · date · initials"),
+            3}};
 }
 
 std::vector<Block> RecordSections::decisions() const {
     Table table;
-    table.columns = {{tr("Piece"), Align::left, 2},
-                     {tr("When"), Align::left, 4},
-                     {tr("Decision"), Align::left, 2},
-                     {tr("Signed by"), Align::left, 4},
-                     {tr("Why"), Align::left, 8}};
+    table.columns = {{RecordText::tr("Piece"), Align::left, 2},
+                     {RecordText::tr("When"), Align::left, 4},
+                     {RecordText::tr("Decision"), Align::left, 2},
+                     {RecordText::tr("Signed by"), Align::left, 4},
+                     {RecordText::tr("Why"), Align::left, 8}};
     for (const auto& entry : record_.entries.decisions) {
         const core::model::Decision& d = entry.value;
         table.rows.push_back({piece_code(d.piece),
@@ -331,8 +345,8 @@ std::vector<Block> RecordSections::decisions() const {
                               person(d.signed_by),
                               or_unknown(d.why)});
     }
-    table.empty = tr("No decision has been signed.");
-    return {Heading{tr("Decisions")}, std::move(table)};
+    table.empty = RecordText::tr("No decision has been signed.");
+    return {Heading{RecordText::tr("Decisions")}, std::move(table)};
 }
 
 } // namespace ui::print

@@ -11,9 +11,10 @@ namespace {
 
 using core::units::Mass;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::tag", text);
-}
+/// The translators' context of this file's sheet.
+struct TagText {
+    Q_DECLARE_TR_FUNCTIONS(TagText)
+};
 
 struct Hanging {
     std::optional<core::units::Instant> at;
@@ -95,7 +96,7 @@ std::vector<Tag> tags_of(const core::services::BatchRecord& record, const text::
         }
         if (piece.target) {
             tag.loss =
-                tr("%1 of %2")
+                TagText::tr("%1 of %2")
                     .arg(text::words(piece.target->loss, style, 0), words(piece.target->reference));
         }
         tags.push_back(std::move(tag));

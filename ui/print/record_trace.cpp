@@ -1,6 +1,7 @@
 // One step back, one step forward, and where the mass went.
 #include "ui/print/record_sections.h"
 #include "ui/print/record_words.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
 
@@ -12,9 +13,10 @@ using core::units::Mass;
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::record", text);
-}
+/// The translators' context of this file's sheet.
+struct RecordText {
+    Q_DECLARE_TR_FUNCTIONS(RecordText)
+};
 
 QString text_of(const std::string& text) {
     return QString::fromStdString(text);
@@ -25,32 +27,36 @@ QString text_of(const std::string& text) {
 std::vector<Block> RecordSections::back() const {
     const core::model::Batch& batch = record_.batch();
     Table table;
-    table.columns = {{tr("What"), Align::left, 4},
-                     {tr("From"), Align::left, 5},
-                     {tr("Their lot"), Align::left, 4},
-                     {tr("When"), Align::left, 3},
-                     {tr("How much"), Align::right, 3}};
-    table.rows.push_back({tr("Meat: %1").arg(or_unknown(batch.species)), or_unknown(batch.supplier),
-                          or_unknown(batch.supplier_lot), text::words(batch.started, style_),
-                          mass(batch.bought_weight ? batch.bought_weight : record_.balance.green)});
+    table.columns = {{RecordText::tr("What"), Align::left, 4},
+                     {RecordText::tr("From"), Align::left, 5},
+                     {RecordText::tr("Their lot"), Align::left, 4},
+                     {RecordText::tr("When"), Align::left, 3},
+                     {RecordText::tr("How much"), Align::right, 3}};
+    table.rows.push_back(
+        {RecordText::tr("Meat: %1").arg(or_unknown(text::data_name(batch.species).toStdString())),
+         or_unknown(batch.supplier), or_unknown(batch.supplier_lot),
+         text::words(batch.started, style_),
+         mass(batch.bought_weight ? batch.bought_weight : record_.balance.green)});
     for (const auto& entry : record_.entries.ingredient_uses) {
         const core::model::IngredientUse& use = entry.value;
         const auto* lot = use.lot ? find(record_.entries.lots, *use.lot) : nullptr;
         const auto& amount = use.weighed ? use.weighed : use.planned;
-        table.rows.push_back({text_of(use.name), lot ? or_unknown(lot->supplier) : text::unknown(),
+        table.rows.push_back({text::data_name(use.name),
+                              lot ? or_unknown(lot->supplier) : text::unknown(),
                               lot ? or_unknown(lot->code) : text::unknown(),
                               lot ? or_unknown(lot->bought_on) : text::unknown(),
                               amount ? text::dose_words(*amount, style_, 2) : text::unknown()});
     }
-    return {Heading{tr("One step back")}, std::move(table)};
+    return {Heading{RecordText::tr("One step back")}, std::move(table)};
 }
 
 std::vector<Block> RecordSections::forward() const {
     Table table;
-    table.columns = {{tr("Pack"), Align::left, 3},      {tr("Piece"), Align::left, 2},
-                     {tr("Kind"), Align::left, 3},      {tr("When"), Align::left, 4},
-                     {tr("How much"), Align::right, 3}, {tr("What"), Align::left, 3},
-                     {tr("To whom"), Align::left, 5},   {tr("Note"), Align::left, 4}};
+    table.columns = {
+        {RecordText::tr("Pack"), Align::left, 3},      {RecordText::tr("Piece"), Align::left, 2},
+        {RecordText::tr("Kind"), Align::left, 3},      {RecordText::tr("When"), Align::left, 4},
+        {RecordText::tr("How much"), Align::right, 3}, {RecordText::tr("What"), Align::left, 3},
+        {RecordText::tr("To whom"), Align::left, 5},   {RecordText::tr("Note"), Align::left, 4}};
     for (const auto& entry : record_.entries.packs) {
         const core::model::Pack& pack = entry.value;
         table.rows.push_back({{text_of(pack.code), true},
@@ -58,7 +64,7 @@ std::vector<Block> RecordSections::forward() const {
                               words(pack.kind),
                               text::words(pack.packed_on, style_),
                               mass(pack.packed_weight),
-                              tr("packed"),
+                              RecordText::tr("packed"),
                               or_unknown(pack.place),
                               QString()});
         for (const auto& move : record_.entries.pack_moves) {
@@ -70,21 +76,22 @@ std::vector<Block> RecordSections::forward() const {
                                       text_of(m.note)});
             }
         }
-        table.rows.push_back({text_of(pack.code), QString(), QString(), moment(record_.made_at),
-                              pack.gone ? QString() : mass(pack.weight_left),
-                              pack.gone ? tr("nothing left") : tr("still here"),
-                              pack.gone ? QString() : or_unknown(pack.place), QString()});
+        table.rows.push_back(
+            {text_of(pack.code), QString(), QString(), moment(record_.made_at),
+             pack.gone ? QString() : mass(pack.weight_left),
+             pack.gone ? RecordText::tr("nothing left") : RecordText::tr("still here"),
+             pack.gone ? QString() : or_unknown(pack.place), QString()});
     }
-    table.empty = tr("Nothing of this batch has been packed.");
-    return {Heading{tr("One step forward")}, std::move(table)};
+    table.empty = RecordText::tr("Nothing of this batch has been packed.");
+    return {Heading{RecordText::tr("One step forward")}, std::move(table)};
 }
 
 std::vector<Block> RecordSections::balance() const {
     const core::services::MassBalance& b = record_.balance;
     Table table;
-    table.columns = {{tr("Step"), Align::left, 6},
-                     {tr("Mass"), Align::right, 3},
-                     {tr("Of the green weight"), Align::right, 3}};
+    table.columns = {{RecordText::tr("Step"), Align::left, 6},
+                     {RecordText::tr("Mass"), Align::right, 3},
+                     {RecordText::tr("Of the green weight"), Align::right, 3}};
     const auto row = [&](const QString& name, const std::optional<Mass>& m, bool bold = false) {
         QString share = text::unknown();
         if (m && b.green && *b.green > Mass::grams(0)) {
@@ -92,34 +99,36 @@ std::vector<Block> RecordSections::balance() const {
         }
         table.rows.push_back({{name, bold}, {mass(m), bold}, {share, bold}});
     };
-    row(tr("Bought"), b.bought);
-    row(tr("Trimmed off"), b.trimmed_off);
-    row(tr("Green weight of the pieces"), b.green, true);
-    row(tr("Net weight now, of pieces not discarded"), b.dried);
+    row(RecordText::tr("Bought"), b.bought);
+    row(RecordText::tr("Trimmed off"), b.trimmed_off);
+    row(RecordText::tr("Green weight of the pieces"), b.green, true);
+    row(RecordText::tr("Net weight now, of pieces not discarded"), b.dried);
     if (b.green && b.dried) {
-        row(tr("Green weight less net weight now: water, discarded pieces, ends and samples"),
+        row(RecordText::tr(
+                "Green weight less net weight now: water, discarded pieces, ends and samples"),
             *b.green - *b.dried);
     }
-    row(tr("Packed"), b.packed, true);
-    row(tr("Used"), b.used);
-    row(tr("Given"), b.given);
-    row(tr("Sold"), b.sold);
-    row(tr("Hung again"), b.re_hung);
-    row(tr("Waste"), b.wasted);
-    row(tr("Still in stock"), b.left);
-    row(tr("Packed, but not accounted for"), b.unaccounted(), true);
-    std::vector<Block> blocks{Heading{tr("Mass balance")}, std::move(table)};
+    row(RecordText::tr("Packed"), b.packed, true);
+    row(RecordText::tr("Used"), b.used);
+    row(RecordText::tr("Given"), b.given);
+    row(RecordText::tr("Sold"), b.sold);
+    row(RecordText::tr("Hung again"), b.re_hung);
+    row(RecordText::tr("Waste"), b.wasted);
+    row(RecordText::tr("Still in stock"), b.left);
+    row(RecordText::tr("Packed, but not accounted for"), b.unaccounted(), true);
+    std::vector<Block> blocks{Heading{RecordText::tr("Mass balance")}, std::move(table)};
     // Half a gram a pack move: each was rounded to what the scale shows.
     const double allowance = 0.5 * static_cast<double>(1 + record_.entries.pack_moves.size());
     if (b.unaccounted() > Mass::grams(allowance) || b.unaccounted() < Mass::grams(-allowance)) {
         blocks.push_back(
-            Notice{tr("Caution"), tr("The packs do not balance: %1 cannot be accounted for.")
-                                      .arg(text::words(b.unaccounted(), style_))});
+            Notice{RecordText::tr("Caution"),
+                   RecordText::tr("The packs do not balance: %1 cannot be accounted for.")
+                       .arg(text::words(b.unaccounted(), style_))});
     }
     if (b.bought && b.trimmed_off && b.green) {
         const Mass gap = *b.bought - *b.trimmed_off - *b.green;
-        blocks.push_back(Paragraph{
-            tr("Bought less trimmed off less green weight: %1.").arg(text::words(gap, style_))});
+        blocks.push_back(Paragraph{RecordText::tr("Bought less trimmed off less green weight: %1.")
+                                       .arg(text::words(gap, style_))});
     }
     return blocks;
 }

@@ -9,9 +9,10 @@
 namespace ui::print {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::record", text);
-}
+/// The translators' context of this file's sheet.
+struct RecordText {
+    Q_DECLARE_TR_FUNCTIONS(RecordText)
+};
 
 } // namespace
 
@@ -24,20 +25,21 @@ QString moment_words(core::units::Instant at, const text::Style& style) {
 }
 
 QString month_words(core::units::Day day, const text::Style& style) {
-    return style.locale.toString(text::to_qdate(day), QStringLiteral("MMMM yyyy"));
+    //: A month, in Qt's date format.
+    return style.locale.toString(text::to_qdate(day), RecordText::tr("MMMM yyyy"));
 }
 
 QString words(core::model::BatchState state) {
     using State = core::model::BatchState;
     switch (state) {
     case State::planned:
-        return tr("planned");
+        return RecordText::tr("planned");
     case State::in_progress:
-        return tr("in progress");
+        return RecordText::tr("in progress");
     case State::finished:
-        return tr("finished");
+        return RecordText::tr("finished");
     case State::abandoned:
-        return tr("abandoned");
+        return RecordText::tr("abandoned");
     }
     return {};
 }
@@ -46,21 +48,21 @@ QString words(core::model::PieceState state) {
     using State = core::model::PieceState;
     switch (state) {
     case State::planned:
-        return tr("planned");
+        return RecordText::tr("planned");
     case State::curing:
-        return tr("curing");
+        return RecordText::tr("curing");
     case State::resting:
-        return tr("resting");
+        return RecordText::tr("resting");
     case State::drying:
-        return tr("drying");
+        return RecordText::tr("drying");
     case State::finished:
-        return tr("finished");
+        return RecordText::tr("finished");
     case State::discarded:
-        return tr("discarded");
+        return RecordText::tr("discarded");
     case State::merged_away:
-        return tr("weighed with others");
+        return RecordText::tr("weighed with others");
     case State::split_up:
-        return tr("cut into pieces");
+        return RecordText::tr("cut into pieces");
     }
     return {};
 }
@@ -69,19 +71,19 @@ QString words(core::model::WeighedState state) {
     using State = core::model::WeighedState;
     switch (state) {
     case State::raw:
-        return tr("raw");
+        return RecordText::tr("raw");
     case State::trimmed:
-        return tr("trimmed");
+        return RecordText::tr("trimmed");
     case State::cured:
-        return tr("cured");
+        return RecordText::tr("cured");
     case State::rinsed:
-        return tr("rinsed");
+        return RecordText::tr("rinsed");
     case State::cased:
-        return tr("cased");
+        return RecordText::tr("cased");
     case State::netted:
-        return tr("netted");
+        return RecordText::tr("netted");
     case State::coated:
-        return tr("coated");
+        return RecordText::tr("coated");
     }
     return {};
 }
@@ -90,31 +92,31 @@ QString words(core::model::EventKind kind) {
     using Kind = core::model::EventKind;
     switch (kind) {
     case Kind::dressed:
-        return tr("casing or net put on");
+        return RecordText::tr("casing or net put on");
     case Kind::re_dressed:
-        return tr("casing or net changed");
+        return RecordText::tr("casing or net changed");
     case Kind::coated:
-        return tr("coated");
+        return RecordText::tr("coated");
     case Kind::trimmed:
-        return tr("trimmed");
+        return RecordText::tr("trimmed");
     case Kind::sampled:
-        return tr("sampled");
+        return RecordText::tr("sampled");
     case Kind::split:
-        return tr("cut into pieces");
+        return RecordText::tr("cut into pieces");
     case Kind::merged:
-        return tr("weighed as one");
+        return RecordText::tr("weighed as one");
     case Kind::pressed:
-        return tr("pressed");
+        return RecordText::tr("pressed");
     case Kind::frozen:
-        return tr("frozen");
+        return RecordText::tr("frozen");
     case Kind::thawed:
-        return tr("thawed");
+        return RecordText::tr("thawed");
     case Kind::washed:
-        return tr("washed");
+        return RecordText::tr("washed");
     case Kind::hung:
-        return tr("hung");
+        return RecordText::tr("hung");
     case Kind::moved:
-        return tr("moved");
+        return RecordText::tr("moved");
     }
     return {};
 }
@@ -123,31 +125,31 @@ QString words(core::model::StageKind kind) {
     using Kind = core::model::StageKind;
     switch (kind) {
     case Kind::salt:
-        return tr("salting");
+        return RecordText::tr("salting");
     case Kind::rest:
-        return tr("resting");
+        return RecordText::tr("resting");
     case Kind::wash:
-        return tr("washing");
+        return RecordText::tr("washing");
     case Kind::soak:
-        return tr("soaking");
+        return RecordText::tr("soaking");
     case Kind::marinate:
-        return tr("marinating");
+        return RecordText::tr("marinating");
     case Kind::press:
-        return tr("pressing");
+        return RecordText::tr("pressing");
     case Kind::smoke:
-        return tr("smoking");
+        return RecordText::tr("smoking");
     case Kind::dry:
-        return tr("drying");
+        return RecordText::tr("drying");
     case Kind::age:
-        return tr("ageing");
+        return RecordText::tr("ageing");
     case Kind::equalise:
-        return tr("equalising");
+        return RecordText::tr("equalising");
     case Kind::coat:
-        return tr("coating");
+        return RecordText::tr("coating");
     case Kind::freeze:
-        return tr("freezing");
+        return RecordText::tr("freezing");
     case Kind::store:
-        return tr("storing");
+        return RecordText::tr("storing");
     }
     return {};
 }
@@ -156,21 +158,21 @@ QString words(core::model::NoteKind kind) {
     using Kind = core::model::NoteKind;
     switch (kind) {
     case Kind::look:
-        return tr("look");
+        return RecordText::tr("look");
     case Kind::touch:
-        return tr("touch");
+        return RecordText::tr("touch");
     case Kind::smell:
-        return tr("smell");
+        return RecordText::tr("smell");
     case Kind::taste:
-        return tr("taste");
+        return RecordText::tr("taste");
     case Kind::mould:
-        return tr("mould");
+        return RecordText::tr("mould");
     case Kind::action:
-        return tr("action");
+        return RecordText::tr("action");
     case Kind::outcome:
-        return tr("outcome");
+        return RecordText::tr("outcome");
     case Kind::other:
-        return tr("note");
+        return RecordText::tr("note");
     }
     return {};
 }
@@ -179,11 +181,11 @@ QString words(core::model::Verdict verdict) {
     using Verdict = core::model::Verdict;
     switch (verdict) {
     case Verdict::done:
-        return tr("done");
+        return RecordText::tr("done");
     case Verdict::not_yet:
-        return tr("not yet");
+        return RecordText::tr("not yet");
     case Verdict::discard:
-        return tr("discard");
+        return RecordText::tr("discard");
     }
     return {};
 }
@@ -192,13 +194,13 @@ QString words(core::model::PackKind kind) {
     using Kind = core::model::PackKind;
     switch (kind) {
     case Kind::whole:
-        return tr("whole");
+        return RecordText::tr("whole");
     case Kind::cut:
-        return tr("cut");
+        return RecordText::tr("cut");
     case Kind::vacuum:
-        return tr("vacuum packed");
+        return RecordText::tr("vacuum packed");
     case Kind::frozen:
-        return tr("frozen");
+        return RecordText::tr("frozen");
     }
     return {};
 }
@@ -207,17 +209,17 @@ QString words(core::model::MoveKind kind) {
     using Kind = core::model::MoveKind;
     switch (kind) {
     case Kind::used:
-        return tr("used");
+        return RecordText::tr("used");
     case Kind::given:
-        return tr("given");
+        return RecordText::tr("given");
     case Kind::sold:
-        return tr("sold");
+        return RecordText::tr("sold");
     case Kind::wasted:
-        return tr("wasted");
+        return RecordText::tr("wasted");
     case Kind::re_hung:
-        return tr("hung again");
+        return RecordText::tr("hung again");
     case Kind::counted:
-        return tr("counted");
+        return RecordText::tr("counted");
     }
     return {};
 }
@@ -226,17 +228,17 @@ QString words(core::model::InstrumentKind kind) {
     using Kind = core::model::InstrumentKind;
     switch (kind) {
     case Kind::scale:
-        return tr("scale");
+        return RecordText::tr("scale");
     case Kind::thermometer:
-        return tr("thermometer");
+        return RecordText::tr("thermometer");
     case Kind::hygrometer:
-        return tr("hygrometer");
+        return RecordText::tr("hygrometer");
     case Kind::ph_meter:
-        return tr("pH meter");
+        return RecordText::tr("pH meter");
     case Kind::aw_meter:
-        return tr("water activity meter");
+        return RecordText::tr("water activity meter");
     case Kind::other:
-        return tr("instrument");
+        return RecordText::tr("instrument");
     }
     return {};
 }
@@ -245,13 +247,13 @@ QString words(core::model::ReferenceWeight reference) {
     using Reference = core::model::ReferenceWeight;
     switch (reference) {
     case Reference::raw:
-        return tr("raw weight");
+        return RecordText::tr("raw weight");
     case Reference::trimmed:
-        return tr("trimmed weight");
+        return RecordText::tr("trimmed weight");
     case Reference::cured:
-        return tr("cured weight");
+        return RecordText::tr("cured weight");
     case Reference::hung:
-        return tr("hung weight");
+        return RecordText::tr("hung weight");
     }
     return {};
 }
@@ -260,11 +262,11 @@ QString words(core::model::SkinSide skin) {
     using Skin = core::model::SkinSide;
     switch (skin) {
     case Skin::none:
-        return tr("no skin");
+        return RecordText::tr("no skin");
     case Skin::one_side:
-        return tr("skin on one side");
+        return RecordText::tr("skin on one side");
     case Skin::all_round:
-        return tr("skin all round");
+        return RecordText::tr("skin all round");
     }
     return {};
 }
@@ -273,13 +275,13 @@ QString words(core::chamber::OutOfBand side) {
     using Side = core::chamber::OutOfBand;
     switch (side) {
     case Side::too_cold:
-        return tr("too cold");
+        return RecordText::tr("too cold");
     case Side::too_warm:
-        return tr("too warm");
+        return RecordText::tr("too warm");
     case Side::too_dry:
-        return tr("too dry");
+        return RecordText::tr("too dry");
     case Side::too_damp:
-        return tr("too damp");
+        return RecordText::tr("too damp");
     }
     return {};
 }
@@ -288,17 +290,17 @@ QString words(core::facts::Substance substance) {
     using Substance = core::facts::Substance;
     switch (substance) {
     case Substance::nitrite:
-        return tr("nitrite");
+        return RecordText::tr("nitrite");
     case Substance::nitrate:
-        return tr("nitrate");
+        return RecordText::tr("nitrate");
     case Substance::nitrite_and_nitrate:
-        return tr("nitrite and nitrate together");
+        return RecordText::tr("nitrite and nitrate together");
     case Substance::ascorbate:
-        return tr("ascorbate or erythorbate");
+        return RecordText::tr("ascorbate or erythorbate");
     case Substance::ascorbic_acid:
-        return tr("ascorbic or erythorbic acid");
+        return RecordText::tr("ascorbic or erythorbic acid");
     case Substance::phosphate:
-        return tr("phosphate");
+        return RecordText::tr("phosphate");
     }
     return {};
 }
@@ -307,11 +309,11 @@ QString words(core::facts::LimitBasis basis) {
     using Basis = core::facts::LimitBasis;
     switch (basis) {
     case Basis::ingoing:
-        return tr("ingoing");
+        return RecordText::tr("ingoing");
     case Basis::finished:
-        return tr("in the finished product");
+        return RecordText::tr("in the finished product");
     case Basis::residual:
-        return tr("residual");
+        return RecordText::tr("residual");
     }
     return {};
 }
@@ -320,21 +322,21 @@ QString words(core::mix::LimitCheck::Outcome outcome) {
     using Outcome = core::mix::LimitCheck::Outcome;
     switch (outcome) {
     case Outcome::within:
-        return tr("within");
+        return RecordText::tr("within");
     case Outcome::above:
-        return tr("ABOVE");
+        return RecordText::tr("ABOVE");
     case Outcome::below:
-        return tr("below the minimum");
+        return RecordText::tr("below the minimum");
     case Outcome::not_permitted_used:
-        return tr("NOT PERMITTED, used");
+        return RecordText::tr("NOT PERMITTED, used");
     case Outcome::not_computable:
-        return tr("laboratory only");
+        return RecordText::tr("laboratory only");
     }
     return {};
 }
 
 QString yes_no(bool value) {
-    return value ? tr("yes") : tr("no");
+    return value ? RecordText::tr("yes") : RecordText::tr("no");
 }
 
 QString or_unknown(const std::string& text) {

@@ -17,9 +17,10 @@ constexpr int keep_property = QTextFormat::UserProperty + 1;
 const QColor frame_colour(0x70, 0x70, 0x70);
 const QColor head_ground(0xE8, 0xE8, 0xE8);
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::sheet", text);
-}
+/// The translators' context of this file's sheet.
+struct SheetText {
+    Q_DECLARE_TR_FUNCTIONS(SheetText)
+};
 
 Qt::Alignment alignment(Align align) {
     switch (align) {
@@ -196,7 +197,8 @@ class Builder {
     void put(const Signatures& signatures) {
         const auto rows = static_cast<int>(signatures.labels.size());
         QTextTable* into = table(rows + 1, {3, 4, 4, 3}, 1, 4, 1);
-        const QStringList heads{tr("As"), tr("Name"), tr("Signature"), tr("Date and time")};
+        const QStringList heads{SheetText::tr("As"), SheetText::tr("Name"),
+                                SheetText::tr("Signature"), SheetText::tr("Date and time")};
         for (int c = 0; c < heads.size(); ++c) {
             fill(into, 0, c, {heads[c], true}, Align::left, size_ * 0.9);
         }

@@ -12,9 +12,10 @@
 namespace ui::print {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ui::print::tag", text);
-}
+/// The translators' context of this file's sheet.
+struct TagText {
+    Q_DECLARE_TR_FUNCTIONS(TagText)
+};
 
 struct Grid {
     int columns;
@@ -77,7 +78,7 @@ void paint_tag(QPainter& painter, const QRectF& cell, const Tag& tag, TagSize si
     paint_words(painter,
                 QRectF(right.left(), right.top() + square * 0.58, right.width(), square * 0.22),
                 tag.product, true);
-    const QString batch = tr("Batch %1").arg(QString::fromStdString(tag.code.batch));
+    const QString batch = TagText::tr("Batch %1").arg(QString::fromStdString(tag.code.batch));
     paint_words(painter,
                 QRectF(right.left(), right.top() + square * 0.79, right.width(), square * 0.2),
                 batch, false);
@@ -87,13 +88,13 @@ void paint_tag(QPainter& painter, const QRectF& cell, const Tag& tag, TagSize si
         QString label;
         QString value;
     };
-    std::vector<Field> fields{{tr("Start"), tag.start},
-                              {tr("Target"), tag.target},
-                              {tr("Hung"), tag.hung},
-                              {tr("Tare"), tag.tare}};
+    std::vector<Field> fields{{TagText::tr("Start"), tag.start},
+                              {TagText::tr("Target"), tag.target},
+                              {TagText::tr("Hung"), tag.hung},
+                              {TagText::tr("Tare"), tag.tare}};
     if (size == TagSize::large) {
-        fields.push_back({tr("Loss"), tag.loss});
-        fields.push_back({tr("Note"), QString()});
+        fields.push_back({TagText::tr("Loss"), tag.loss});
+        fields.push_back({TagText::tr("Note"), QString()});
     }
     const auto rows = static_cast<double>((fields.size() + 1) / 2);
     for (std::size_t i = 0; i < fields.size(); ++i) {
@@ -141,7 +142,7 @@ int print_tags(const std::vector<Tag>& tags, TagSize size, QPagedPaintDevice& de
 core::base::Result<int> write_tags_pdf(const std::vector<Tag>& tags, TagSize size,
                                        const QString& path, const PrintStamp& stamp,
                                        const text::Style& style) {
-    return write_pdf_file(path, tr("Tags"), stamp.by, [&](QPdfWriter& writer) {
+    return write_pdf_file(path, TagText::tr("Tags"), stamp.by, [&](QPdfWriter& writer) {
         writer.setPageLayout(page_layout(style, false, 8));
         return print_tags(tags, size, writer);
     });
