@@ -5,6 +5,7 @@
 #include "ui/print/calibration_sheet.h"
 #include "ui/print/mix_bench_sheet.h"
 #include "ui/print/record_tags.h"
+#include "ui/text/languages.h"
 
 #include <QGuiApplication>
 #include <QSettings>
@@ -20,9 +21,12 @@ class Offscreen {
     Offscreen() {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         application_ = std::make_unique<QGuiApplication>(argc_, argv_);
-        QSettings settings(QStringLiteral("saltloft"), QStringLiteral("saltloft"));
-        style_ = ui::presenters::style_of(ui::presenters::load_preferences(settings, QLocale()),
-                                          QLocale());
+        QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("saltloft"),
+                           QStringLiteral("saltloft"));
+        const QLocale desktop = QLocale::system();
+        const auto preferences = ui::presenters::load_preferences(settings, desktop);
+        ui::text::speak(*application_, preferences.language, desktop);
+        style_ = ui::presenters::style_of(preferences, desktop);
     }
     [[nodiscard]] const ui::text::Style& style() const { return style_; }
 

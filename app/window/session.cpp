@@ -3,6 +3,7 @@
 #include "core/services/demo_book.h"
 #include "ui/look/theme.h"
 #include "ui/text/error_words.h"
+#include "ui/text/languages.h"
 
 #include <QApplication>
 #include <QDateTime>
@@ -36,6 +37,7 @@ ui::look::Mode mode_of(ui::presenters::ThemeChoice choice) {
 Session::Session(QSettings& settings)
     : settings_(settings),
       preferences_(ui::presenters::load_preferences(settings, QLocale::system())) {
+    ui::text::speak(*qApp, preferences_.language, QLocale::system());
     ui::look::apply_theme(*qApp, mode_of(preferences_.theme));
 }
 
@@ -62,23 +64,39 @@ bool Session::open(const QString& path, bool demo, bool create_if_missing) {
     auto workspace = std::make_unique<ui::presenters::Workspace>(std::move(*book), preferences_,
                                                                  QLocale::system(), system_now);
     workspace->set_demo(demo || workspace->book().preference("demo") == "1");
-    auto window = std::make_unique<ui::pages::MainWindow>(*workspace, &settings_);
+    auto window = make_window(*workspace);
     connect(workspace.get(), &ui::presenters::Workspace::changed, this,
             &Session::preferences_changed);
-    connect(window.get(), &ui::pages::MainWindow::open_asked, this, &Session::ask_open,
-            Qt::QueuedConnection);
-    connect(window.get(), &ui::pages::MainWindow::new_asked, this, &Session::ask_new,
-            Qt::QueuedConnection);
-    connect(window.get(), &ui::pages::MainWindow::demo_asked, this, &Session::open_demo,
-            Qt::QueuedConnection);
-    connect(window.get(), &ui::pages::MainWindow::backup_asked, this, &Session::ask_backup,
-            Qt::QueuedConnection);
     window->show();
     // The old window goes before its workspace, on which its pages lean.
     window_.swap(window);
     window.reset();
     workspace_.swap(workspace);
     return true;
+}
+
+std::unique_ptr<ui::pages::MainWindow> Session::make_window(ui::presenters::Workspace& workspace) {
+    using ui::pages::MainWindow;
+    auto window = std::make_unique<MainWindow>(workspace, &settings_);
+    const auto queued = Qt::QueuedConnection; // each of them may replace the window that asks
+    connect(window.get(), &MainWindow::open_asked, this, &Session::ask_open, queued);
+    connect(window.get(), &MainWindow::new_asked, this, &Session::ask_new, queued);
+    connect(window.get(), &MainWindow::demo_asked, this, &Session::open_demo, queued);
+    connect(window.get(), &MainWindow::backup_asked, this, &Session::ask_backup, queued);
+    return window;
+}
+
+void Session::speak_anew() {
+    ui::text::speak(*qApp, preferences_.language, QLocale::system());
+    auto window = make_window(*workspace_);
+    const QString field = window_->focusWidget() ? window_->focusWidget()->objectName() : QString();
+    window->restoreGeometry(window_->saveGeometry());
+    window->show_place(window_->place());
+    window->show();
+    if (auto* same = window->findChild<QWidget*>(field); same != nullptr && !field.isEmpty()) {
+        same->setFocus();
+    }
+    window_.swap(window);
 }
 
 bool Session::open_demo() {
@@ -136,23 +154,28 @@ void Session::ask_backup() {
         tell(summary.error(), path);
         return;
     }
+    const auto count = [](std::int64_t many) { return static_cast<int>(many); };
     QMessageBox::information(window_.get(), tr("Back up a copy"),
-                             tr("The copy was written and read back: %1 batches, %2 pieces, %3 "
-                                "weighings.")
-                                 .arg(summary->batches)
-                                 .arg(summary->pieces)
-                                 .arg(summary->weighings));
+                             tr("The copy was written and read back: %1, %2, %3.")
+                                 .arg(tr("%n batch(es)", nullptr, count(summary->batches)),
+                                      tr("%n piece(s)", nullptr, count(summary->pieces)),
+                                      tr("%n weighing(s)", nullptr, count(summary->weighings))));
 }
 
 void Session::preferences_changed() {
     if (preferences_ == workspace_->preferences()) {
         return;
     }
+    const bool another_language = preferences_.language != workspace_->preferences().language;
     const bool recolour = preferences_.theme != workspace_->preferences().theme;
     preferences_ = workspace_->preferences();
     ui::presenters::save_preferences(settings_, preferences_);
     if (recolour) {
         ui::look::apply_theme(*qApp, mode_of(preferences_.theme));
+    }
+    if (another_language) {
+        // Later: the page that was just used must not be destroyed under its own signal.
+        QMetaObject::invokeMethod(this, &Session::speak_anew, Qt::QueuedConnection);
     }
 }
 

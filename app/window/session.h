@@ -32,6 +32,10 @@ class Session : public QObject {
     void ask_new();
     void ask_backup();
     void preferences_changed();
+    [[nodiscard]] std::unique_ptr<ui::pages::MainWindow>
+    make_window(ui::presenters::Workspace& workspace);
+    /// The same place in a new window, in the language now preferred.
+    void speak_anew();
     void tell(const core::base::Error& error, const QString& path);
 
     QSettings& settings_;

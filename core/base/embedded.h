@@ -4,10 +4,10 @@
 
 namespace core::base {
 
-/// A text file put into the program at build time by packaging/cmake/SaltloftEmbed.cmake.
+/// A file put into the program at build time by packaging/cmake/SaltloftEmbed.cmake.
 struct EmbeddedFile {
     std::string_view name; ///< file name without folders, e.g. "coppa.json"
-    std::string_view text; ///< its bytes, UTF-8; lives as long as the program
+    std::string_view text; ///< its bytes (UTF-8 unless it is no text); lives as long as the program
 };
 
 } // namespace core::base

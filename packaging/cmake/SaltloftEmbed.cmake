@@ -5,7 +5,7 @@
 #     std::span<const base::EmbeddedFile> FUNCTION();      // core/base/embedded.h
 # and gets the files back, in the order given, each with its name (without folders) and text.
 # The .cpp is made at build time from the files as they are then, so editing a file rebuilds it
-# and a program never depends on where it was installed. Text files only.
+# and a program never depends on where it was installed. Any bytes will do.
 #
 #     file(GLOB plans CONFIGURE_DEPENDS resources/plans/*.json)
 #     saltloft_embed(core/planning built_in_plan_files ${plans})

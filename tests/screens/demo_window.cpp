@@ -14,7 +14,8 @@ using core::units::Instant;
 // A fixed moment, so that two runs draw the same pictures: 14 November 2026, 09:00 UTC.
 const Instant story_end = Instant::from_unix_seconds(1794646800);
 
-std::unique_ptr<ui::presenters::Workspace> demo_workspace(const QString& path) {
+std::unique_ptr<ui::presenters::Workspace> demo_workspace(const QString& path,
+                                                          const QString& language) {
     auto book = core::services::Book::create(path.toStdString(), {story_end});
     if (!book || !core::services::fill_demo_book(*book, {story_end})) {
         std::fprintf(stderr, "the demonstration book could not be made\n");
@@ -22,7 +23,7 @@ std::unique_ptr<ui::presenters::Workspace> demo_workspace(const QString& path) {
     }
     ui::presenters::Preferences preferences;
     preferences.time_zone = QStringLiteral("Europe/Rome");
-    preferences.language = QStringLiteral("en-GB");
+    preferences.language = language;
     preferences.limit_set = QStringLiteral("eu-raw");
     auto workspace = std::make_unique<ui::presenters::Workspace>(
         std::move(*book), preferences, QLocale(QStringLiteral("en-GB")), [] { return story_end; });

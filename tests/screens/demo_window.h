@@ -12,7 +12,8 @@ namespace tests::screens {
 extern const core::units::Instant story_end; ///< 14 November 2026, 09:00 UTC
 
 /// Made at `path`, which must not be there. Null after saying on standard error why not.
-std::unique_ptr<ui::presenters::Workspace> demo_workspace(const QString& path);
+std::unique_ptr<ui::presenters::Workspace>
+demo_workspace(const QString& path, const QString& language = QStringLiteral("en-GB"));
 
 /// The row a page about one thing is shown with: something with a history. 0 for other pages.
 qint64 row_for(const QString& page, const core::services::Book& book);

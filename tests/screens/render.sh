@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Renders every page of the invented demonstration book to PNG files in build/screens: light and
 # dark, 1440x900 and 1024x640, and once with the font doubled. Builds what it needs; no display.
-# Usage: tests/screens/render.sh [page-id...]
+# Usage: tests/screens/render.sh [--language de] [page-id...]
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 bash packaging/install.sh core ui

@@ -1,9 +1,10 @@
 // Renders every page of an invented book to PNG: light and dark, small and large, and once with
-// the font doubled. Usage: render_screens FOLDER [page-id...]
+// the font doubled. Usage: render_screens FOLDER [--language de] [page-id...]
 #include "tests/screens/demo_window.h"
 #include "ui/look/theme.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/page_registry.h"
+#include "ui/text/languages.h"
 
 #include <QApplication>
 #include <QDir>
@@ -16,12 +17,24 @@ using namespace tests::screens;
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
-    const QStringList arguments = QCoreApplication::arguments();
+    QStringList arguments = QCoreApplication::arguments();
+    QString language = QStringLiteral("en-GB");
+    if (const auto at = arguments.indexOf(QLatin1String("--language")); at >= 0) {
+        language = arguments.value(at + 1);
+        arguments.remove(at, 2);
+    }
+    QLocale::setDefault(QLocale(language));
+    // Also a language that is not complete yet: what lacks is seen in English.
+    if (!ui::text::load_texts(application, QString(language).replace(u'-', u'_')) &&
+        !ui::text::load_texts(application, language.section(u'-', 0, 0))) {
+        std::fprintf(stderr, "there are no texts for %s\n", qPrintable(language));
+        return 1;
+    }
     const QString folder = arguments.value(1, QStringLiteral("build/screens"));
     const QStringList wanted = arguments.mid(2);
     QDir().mkpath(folder);
     QTemporaryDir place;
-    auto workspace = demo_workspace(place.filePath(QStringLiteral("demo.saltloft")));
+    auto workspace = demo_workspace(place.filePath(QStringLiteral("demo.saltloft")), language);
     if (!workspace) {
         return 1;
     }

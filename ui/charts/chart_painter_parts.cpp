@@ -3,6 +3,7 @@
 
 #include "ui/charts/plot_library.h"
 #include "ui/look/theme.h"
+#include "ui/text/date_words.h"
 
 #include <QTimeZone>
 
@@ -28,7 +29,7 @@ void dress_time(QCPAxis* axis, const ChartSpec& spec) {
     if (spec.time == TimeAxis::calendar) {
         const QSharedPointer<QCPAxisTickerDateTime> ticker(new QCPAxisTickerDateTime);
         ticker->setTimeZone(QTimeZone(spec.time_zone));
-        ticker->setDateTimeFormat(QStringLiteral("d MMM"));
+        ticker->setDateTimeFormat(text::axis_day_format());
         ticker->setTickCount(6);
         axis->setTicker(ticker);
     } else {

@@ -63,9 +63,13 @@ core::base::Result<Day> read_day(const QString& typed, Day today, const text::St
     const QLocale& locale = style.locale;
     const bool month_first = locale.dateFormat(QLocale::ShortFormat).indexOf(QLatin1Char('M')) <
                              locale.dateFormat(QLocale::ShortFormat).indexOf(QLatin1Char('d'));
-    QStringList with_year = {QStringLiteral("d MMM yyyy"), QStringLiteral("d MMMM yyyy"),
-                             QStringLiteral("MMM d yyyy"), QStringLiteral("MMM d, yyyy"),
-                             QStringLiteral("d.M.yyyy"),   QStringLiteral("ddd d MMM yyyy")};
+    QStringList with_year = {text::day_format(),
+                             QStringLiteral("d MMM yyyy"),
+                             QStringLiteral("d MMMM yyyy"),
+                             QStringLiteral("MMM d yyyy"),
+                             QStringLiteral("MMM d, yyyy"),
+                             QStringLiteral("d.M.yyyy"),
+                             QStringLiteral("ddd d MMM yyyy")};
     with_year << (month_first ? QStringLiteral("M/d/yyyy") : QStringLiteral("d/M/yyyy"));
     for (const QString& format : with_year) {
         if (const QDate date = locale.toDate(text, format); date.isValid()) {
@@ -73,9 +77,10 @@ core::base::Result<Day> read_day(const QString& typed, Day today, const text::St
         }
     }
     // Without a year Qt would take 1900, which had no 29 February: a leap year is put in.
-    QStringList without_year = {QStringLiteral("d MMM"), QStringLiteral("d MMMM"),
-                                QStringLiteral("MMM d"), QStringLiteral("d.M."),
-                                QStringLiteral("d.M"),   QStringLiteral("ddd d MMM")};
+    QStringList without_year = {text::short_day_format(), text::axis_day_format(),
+                                QStringLiteral("d MMM"),  QStringLiteral("d MMMM"),
+                                QStringLiteral("MMM d"),  QStringLiteral("d.M."),
+                                QStringLiteral("d.M"),    QStringLiteral("ddd d MMM")};
     without_year << (month_first ? QStringLiteral("M/d") : QStringLiteral("d/M"));
     for (const QString& format : without_year) {
         const QDate date =

@@ -2,6 +2,7 @@
 
 #include "core/units/parse.h"
 #include "ui/text/quantity_words.h"
+#include "ui/text/unit_words.h"
 
 namespace ui::edits {
 namespace {
@@ -51,7 +52,7 @@ struct Kind<RelativeHumidity> {
     static Result<RelativeHumidity> parse(const std::string& t, const Style& s) {
         return parse_relative_humidity(t, parse_style(s));
     }
-    static QString unit(const Style&) { return QStringLiteral("% RH"); }
+    static QString unit(const Style&) { return text::humidity_unit_name(); }
     static QString write(RelativeHumidity v, const Style& s) { return text::words(v, s); }
 };
 template <>
@@ -95,7 +96,8 @@ struct Kind<double> {
 
 /// The parsers split on plain blanks; fields may hold the no-break blanks our own words use.
 std::string plain(QString text) {
-    return text.replace(QChar(QChar::Nbsp), QLatin1Char(' ')).trimmed().toStdString();
+    text.replace(QChar(QChar::Nbsp), QLatin1Char(' '));
+    return text::in_parsed_units(text.trimmed()).toStdString();
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "ui/pages/page_frame.h"
 #include "ui/pages/piece_dialog.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/model_words.h"
 #include "ui/text/quantity_words.h"
@@ -262,7 +263,7 @@ void BatchesPage::show_batch(qint64 row) {
     QStringList facts;
     facts << tr("started %1").arg(text::words(batch->started, style));
     if (!batch->species.empty()) {
-        facts << QString::fromStdString(batch->species);
+        facts << text::data_name(batch->species);
     }
     if (!batch->supplier.empty()) {
         facts << tr("from %1").arg(QString::fromStdString(batch->supplier));

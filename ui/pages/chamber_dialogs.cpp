@@ -2,6 +2,7 @@
 
 #include "ui/presenters/workspace.h"
 #include "ui/text/quantity_words.h"
+#include "ui/text/unit_words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -154,7 +155,7 @@ SensorCheckDialog::SensorCheckDialog(presenters::Workspace& workspace,
     const auto& style = workspace.style();
     kind_ = look::named(new QComboBox, "check_kind", tr("Checked against"));
     kind_->addItem(tr("Salt slurry in a closed bag, 75 % humidity"));
-    kind_->addItem(tr("Ice water, 0 \u00B0C"));
+    kind_->addItem(tr("Ice water, 0 °C"));
     day_ = new edits::DayField("check_day", tr("Day of the check"), style, workspace.today());
     day_->set_required(true);
     day_->set_value(workspace.today());
@@ -180,7 +181,7 @@ bool SensorCheckDialog::is_ice() const {
 }
 
 void SensorCheckDialog::edited() {
-    found_->set_unit(is_ice() ? QStringLiteral("\u00B0C") : QStringLiteral("% RH"));
+    found_->set_unit(is_ice() ? QStringLiteral("\u00B0C") : text::humidity_unit_name());
     const auto found = found_->value();
     if (!found) {
         suggestion_->setText({});

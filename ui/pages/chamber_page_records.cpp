@@ -186,7 +186,7 @@ void ChamberPage::show_load() {
                               .arg(text::words(load.water_per_day, style));
     if (load.free_places) {
         words += QLatin1Char(' ') +
-                 tr("%1 of %2 places are free.").arg(*load.free_places).arg(place->places);
+                 tr("%1 of %n place(s) are free.", nullptr, place->places).arg(*load.free_places);
     }
     load_words_->setText(pieces.empty() ? tr("Nothing hangs here.") : words);
     QStringList swaps;

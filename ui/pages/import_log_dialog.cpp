@@ -67,7 +67,7 @@ ImportLogDialog::ImportLogDialog(presenters::Workspace& workspace,
     connect(import_, &presenters::LogImport::finished, this, &ImportLogDialog::show_report);
     connect(import_, &presenters::LogImport::progressed, this, [this](int share, qint64 readings) {
         progress_->setValue(share);
-        progress_->setFormat(tr("%1 readings").arg(readings));
+        progress_->setFormat(tr("%n reading(s)", nullptr, static_cast<int>(readings)));
     });
     banner_->say(QStringLiteral("note"),
                  tr("Choose the file your logger wrote. Nothing is stored before you press "
@@ -262,9 +262,9 @@ void ImportLogDialog::show_preview() {
                         "remembered for this sensor."));
     } else if (looked->tally.rejected_lines() > 0) {
         banner_->say(QStringLiteral("note"),
-                     tr("Of the first %1 lines %2 are no readings; they will be left out.")
-                         .arg(looked->tally.lines)
-                         .arg(looked->tally.rejected_lines()));
+                     tr("Of the first %1 lines %n are no readings; they will be left out.", nullptr,
+                        static_cast<int>(looked->tally.rejected_lines()))
+                         .arg(looked->tally.lines));
     } else {
         banner_->say(QStringLiteral("done"), tr("The file reads well."));
     }
@@ -301,14 +301,16 @@ void ImportLogDialog::show_report() {
         return;
     }
     const auto& log = report->import;
-    QString words = tr("%1 of %2 readings are new.").arg(log.added).arg(report->tally.readings);
+    QString words =
+        tr("%1 of %n reading(s) are new.", nullptr, static_cast<int>(report->tally.readings))
+            .arg(log.added);
     if (!log.complete) {
-        words =
-            tr("Stopped. %1 readings were taken in before; Undo takes them back.").arg(log.added);
+        words = tr("Stopped. %n reading(s) were taken in before; Undo takes them back.", nullptr,
+                   static_cast<int>(log.added));
     }
     if (report->tally.rejected_lines() > 0) {
-        words +=
-            QLatin1Char(' ') + tr("%1 lines are no readings.").arg(report->tally.rejected_lines());
+        words += QLatin1Char(' ') + tr("%n line(s) are no readings.", nullptr,
+                                       static_cast<int>(report->tally.rejected_lines()));
         const auto& first = report->tally.first_rejects.front();
         words += QLatin1Char(' ') +
                  tr("The first is line %1: %2.").arg(first.line).arg(text::words(first.reason));

@@ -3,6 +3,7 @@
 #include "ui/pages/new_batch_page.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
@@ -139,8 +140,7 @@ void NewBatchPage::recompute() {
         stages.empty()
             ? tr("Without a plan there are no dated tasks; weighings and forecasts work all the "
                  "same.")
-            : tr("%1 stages, from %2 to about %3.")
-                  .arg(stages.size())
+            : tr("%n stage(s), from %1 to about %2.", nullptr, static_cast<int>(stages.size()))
                   .arg(text::words(stages.front().planned_start, workspace_.style()),
                        text::words(stages.back().planned_end, workspace_.style())));
 }
@@ -173,7 +173,7 @@ void NewBatchPage::show_sheet(const std::optional<core::mix::MixSheet>& sheet) {
     std::vector<SheetRow> rows;
     for (std::size_t line = 0; line < sheet->lines.size(); ++line) {
         SheetRow row;
-        row.what = QString::fromStdString(sheet->lines[line].name);
+        row.what = text::data_name(sheet->lines[line].name);
         double worst = 0;
         bool known = false;
         for (const auto& piece : sheet->pieces) {

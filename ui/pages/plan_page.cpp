@@ -7,6 +7,7 @@
 #include "ui/pages/save_calendar.h"
 #include "ui/presenters/plan_calendar.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/finding_words.h"
 
 #include <QCheckBox>
@@ -117,19 +118,20 @@ QWidget* PlanPage::build_steps() {
 }
 
 std::vector<PlanPage::Steps::Column> PlanPage::columns() const {
-    return {{.header = tr("Stage"), .text = [](const StepLine& s) { return s.name; }},
-            {.header = tr("Days"), .text = [](const StepLine& s) { return s.days; }},
-            {.header = tr("How long"), .text = [](const StepLine& s) { return s.length; }},
-            {.header = tr("Rests on"), .text = [](const StepLine& s) { return s.basis; }},
-            {.header = tr("Air"),
-             .text = [](const StepLine& s) { return s.air; },
-             .hint = [](const StepLine& s) { return s.air; }},
-            {.header = tr("Work"),
-             .text = [](const StepLine& s) { return s.work; },
-             .hint =
-                 [](const StepLine& s) {
-                     return s.note.isEmpty() ? s.work : s.work + QLatin1Char('\n') + s.note;
-                 }}};
+    return {
+        {.header = tr("Stage"), .text = [](const StepLine& s) { return text::data_name(s.name); }},
+        {.header = tr("Days"), .text = [](const StepLine& s) { return s.days; }},
+        {.header = tr("How long"), .text = [](const StepLine& s) { return s.length; }},
+        {.header = tr("Rests on"), .text = [](const StepLine& s) { return s.basis; }},
+        {.header = tr("Air"),
+         .text = [](const StepLine& s) { return s.air; },
+         .hint = [](const StepLine& s) { return s.air; }},
+        {.header = tr("Work"),
+         .text = [](const StepLine& s) { return s.work; },
+         .hint =
+             [](const StepLine& s) {
+                 return s.note.isEmpty() ? s.work : s.work + QLatin1Char('\n') + s.note;
+             }}};
 }
 
 QWidget* PlanPage::build_accept() {
@@ -243,8 +245,8 @@ void PlanPage::show_steps() {
             if (!kinds.contains(kind)) {
                 kinds << kind;
             }
-            blocks.push_back(
-                {step.name, step.start, step.end, static_cast<int>(kinds.indexOf(kind))});
+            blocks.push_back({text::data_name(step.name), step.start, step.end,
+                              static_cast<int>(kinds.indexOf(kind))});
             latest = step.end;
         }
     }
@@ -266,7 +268,7 @@ void PlanPage::show_choices() {
     for (const auto& step : draft_->steps()) {
         const QByteArray number = QByteArray::number(++n);
         if (step.optional) {
-            const QString words = tr("With “%1”").arg(step.name);
+            const QString words = tr("With “%1”").arg(text::data_name(step.name));
             auto* box =
                 look::named(new QCheckBox(words), ("plan_with_" + number).constData(), words);
             box->setChecked(!step.skipped);
@@ -277,7 +279,7 @@ void PlanPage::show_choices() {
         // A pair of stages repeats together: one box for both, under the first one's name.
         if (step.rounds_most > step.rounds_least) {
             auto* row = new QHBoxLayout;
-            const QString words = tr("Rounds of “%1”").arg(step.name);
+            const QString words = tr("Rounds of “%1”").arg(text::data_name(step.name));
             auto* rounds = look::named(new QSpinBox, ("plan_rounds_" + number).constData(), words);
             rounds->setRange(step.rounds_least, step.rounds_most);
             rounds->setValue(step.rounds);

@@ -6,6 +6,7 @@
 #include "ui/presenters/limit_choices.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/date_words.h"
+#include "ui/text/languages.h"
 #include "ui/text/quantity_words.h"
 
 #include <QComboBox>
@@ -68,13 +69,15 @@ void PreferencesPage::build_desk(QVBoxLayout* body) {
                   {{tr("millilitres"), int(VolumeStyle::millilitres)},
                    {tr("US fluid ounces"), int(VolumeStyle::fluid_ounces)}});
     QVector<QPair<QString, QVariant>> languages = {{tr("as the computer"), QString()}};
-    for (const char* code : {"en-GB", "en-US", "de", "fr", "it", "es", "nl", "pl", "zh"}) {
-        const QLocale locale(QString::fromLatin1(code));
-        languages.push_back({locale.nativeLanguageName() + QStringLiteral(" (") +
-                                 locale.nativeTerritoryName() + QLatin1Char(')'),
-                             QString::fromLatin1(code)});
+    for (const auto& choice : language_choices()) {
+        languages.push_back({choice.name, choice.tag});
     }
-    language_ = box("pref_language", tr("Numbers and dates as in"), languages);
+    if (const QString own = workspace_.preferences().language;
+        std::none_of(languages.begin(), languages.end(),
+                     [&](const auto& choice) { return choice.second == own; })) {
+        languages.push_back({own, own}); // set by hand: numbers and dates follow it
+    }
+    language_ = box("pref_language", tr("Language"), languages);
     QVector<QPair<QString, QVariant>> zones = {{tr("as the computer"), QString()}};
     for (const QByteArray& id : QTimeZone::availableTimeZoneIds()) {
         // IANA "Area/City" names and UTC; the rest are aliases that only lengthen the list.
@@ -101,7 +104,7 @@ void PreferencesPage::build_desk(QVBoxLayout* body) {
         {tr("&Temperatures"), temperature_},
         {tr("T&hickness"), length_},
         {tr("Li&quids"), volume_},
-        {tr("&Numbers and dates as in"), language_},
+        {tr("Lan&guage"), language_},
         {tr("Time &zone"), zone_},
         {tr("&Limits to check against"), limits_},
         {tr("&Colours"), theme_},
@@ -193,7 +196,8 @@ std::vector<PreferencesPage::Scales::Column> PreferencesPage::scale_columns() co
          {}},
         {tr("Check every"),
          [](const Instrument& i) {
-             return i.check_every_days ? tr("%1 days").arg(*i.check_every_days) : text::unknown();
+             return i.check_every_days ? tr("%n day(s)", nullptr, *i.check_every_days)
+                                       : text::unknown();
          },
          {},
          false,

@@ -3,6 +3,7 @@
 #include "ui/look/theme.h"
 #include "ui/text/date_words.h"
 
+#include <QDate>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -107,7 +108,9 @@ void TimelineHeader::paintSection(QPainter* painter, const QRect& rect, int sect
     painter->fillRect(rect, t.window);
     painter->setClipRect(rect);
     const double days = (window_.to - window_.from).in_days();
-    const int label = fontMetrics().horizontalAdvance(QStringLiteral("00 MMM  "));
+    const int label = fontMetrics().horizontalAdvance(
+        style_.locale.toString(QDate(2000, 12, 30), text::axis_day_format()) +
+        QStringLiteral("  "));
     const int step = tick_days(days, rect.width(), label);
     painter->setPen(t.muted);
     const auto first = style_.zone.day_of(window_.from);
@@ -120,7 +123,7 @@ void TimelineHeader::paintSection(QPainter* painter, const QRect& rect, int sect
         painter->drawLine(QPointF(x, rect.bottom() - 4), QPointF(x, rect.bottom()));
         painter->drawText(
             QRectF(x + 2, rect.top(), label, rect.height()), Qt::AlignLeft | Qt::AlignVCenter,
-            style_.locale.toString(text::to_qdate(first + day), QStringLiteral("d MMM")));
+            style_.locale.toString(text::to_qdate(first + day), text::axis_day_format()));
     }
     painter->setPen(t.line);
     painter->drawLine(rect.bottomLeft(), rect.bottomRight());

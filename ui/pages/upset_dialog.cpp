@@ -240,8 +240,8 @@ void UpsetDialog::show_record() {
     }
     const auto& style = workspace_.style();
     record_ = std::move(*record);
-    QString words = tr("%1 pieces were there. Highest air temperature: %2.")
-                        .arg(record_->pieces.size())
+    QString words = tr("%n piece(s) were there. Highest air temperature: %1.", nullptr,
+                       static_cast<int>(record_->pieces.size()))
                         .arg(text::words_or_unknown(record_->course.highest, style));
     if (record_->course.unknown > core::units::Duration::seconds(0)) {
         words += QLatin1Char(' ') +
@@ -284,8 +284,8 @@ void UpsetDialog::keep() {
             return;
         }
     }
-    banner_->say(QStringLiteral("done"),
-                 tr("The record is kept as a note on %1 batches.").arg(batches.size()));
+    banner_->say(QStringLiteral("done"), tr("The record is kept as a note on %n batch(es).",
+                                            nullptr, static_cast<int>(batches.size())));
     keep_->setEnabled(false);
 }
 

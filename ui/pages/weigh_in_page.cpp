@@ -195,7 +195,7 @@ void WeighInPage::show_round() {
     const int total = static_cast<int>(lines.size());
     const int done = round_->entered_count();
     progress_->setText(done == total && total > 0
-                           ? tr("All %1 pieces are weighed.").arg(total)
+                           ? tr("All %n piece(s) are weighed.", nullptr, total)
                            : tr("%1 of %2 weighed. Enter keeps and goes on; Page Down passes over.")
                                  .arg(done)
                                  .arg(total));

@@ -2,6 +2,7 @@
 
 #include "ui/presenters/hanging.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/plan_words.h"
 
@@ -124,8 +125,9 @@ QString DayWork::what_of(const DayTask& task) const {
         for (const auto& pack : task.packs) {
             codes << names_->packs.value(pack.row());
         }
-        parts << (codes.size() <= most_codes ? codes.join(QLatin1Char(' '))
-                                             : tr("%1 packs").arg(codes.size()));
+        parts << (codes.size() <= most_codes
+                      ? codes.join(QLatin1Char(' '))
+                      : tr("%n pack(s)", nullptr, static_cast<int>(codes.size())));
     }
     const auto count = static_cast<qsizetype>(task.pieces.size());
     // One look at a chamber needs no list of what hangs in it.
@@ -134,7 +136,8 @@ QString DayWork::what_of(const DayTask& task) const {
         for (const auto& piece : task.pieces) {
             codes << names_->pieces.value(piece.row());
         }
-        parts << (count <= most_codes ? codes.join(QLatin1Char(' ')) : tr("%1 pieces").arg(count));
+        parts << (count <= most_codes ? codes.join(QLatin1Char(' '))
+                                      : tr("%n piece(s)", nullptr, static_cast<int>(count)));
     }
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));
@@ -143,9 +146,9 @@ QString DayWork::what_of(const DayTask& task) const {
 QString DayWork::when_of(const DayTask& task, WorkGroup group) const {
     switch (group) {
     case WorkGroup::overdue: {
-        const QString late =
-            task.days_overdue == 1 ? tr("1 day late") : tr("%1 days late").arg(task.days_overdue);
-        return task.missed > 0 ? tr("%1, %2 times missed").arg(late).arg(task.missed) : late;
+        const QString late = tr("%n day(s) late", nullptr, task.days_overdue);
+        //: %1 how late, %n how often it was not done
+        return task.missed > 0 ? tr("%1, %n time(s) missed", nullptr, task.missed).arg(late) : late;
     }
     case WorkGroup::due:
         return tr("today");
@@ -189,7 +192,7 @@ void DayWork::write(const DayTask& task, WorkGroup group) {
                   .due = task.due,
                   .batch = task.batch ? task.batch->row() : 0};
     if (task.verb == "start_stage" || task.verb == "end_stage") {
-        line.work += QStringLiteral(": ") + QString::fromStdString(task.stage_name);
+        line.work += QStringLiteral(": ") + text::data_name(task.stage_name);
         line.deed = WorkDeed::stage;
         line.hint =
             task.verb == "start_stage" ? tr("Begins the stage now.") : tr("Ends the stage now.");

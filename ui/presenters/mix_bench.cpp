@@ -1,6 +1,7 @@
 #include "ui/presenters/mix_bench.h"
 
 #include "core/units/parse.h"
+#include "ui/text/data_name.h"
 #include "ui/text/error_words.h"
 
 #include <QCoreApplication>
@@ -376,7 +377,7 @@ std::vector<IngredientChoice> ingredient_choices(const std::vector<core::mix::Ow
     }
     for (const auto& entry : mix_facts().catalogue.entries()) {
         choices.push_back(
-            {QString::fromStdString(entry.id), QString::fromStdString(entry.name), entry.kind});
+            {QString::fromStdString(entry.id), text::data_name(entry.name), entry.kind});
     }
     return choices;
 }
@@ -384,7 +385,7 @@ std::vector<IngredientChoice> ingredient_choices(const std::vector<core::mix::Ow
 std::vector<NamedChoice> mix_limit_choices() {
     std::vector<NamedChoice> choices;
     for (const auto& set : mix_facts().limit_sets.sets()) {
-        choices.push_back({QString::fromStdString(set.id), QString::fromStdString(set.name)});
+        choices.push_back({QString::fromStdString(set.id), text::data_name(set.name)});
     }
     return choices;
 }

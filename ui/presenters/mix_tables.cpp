@@ -1,5 +1,6 @@
 #include "ui/presenters/mix_tables.h"
 
+#include "ui/text/data_name.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
 
@@ -148,7 +149,7 @@ TextTable weigh_table(const MixSheet& sheet, const std::optional<Mass>& step,
     table.heads << MixTables::tr("Scale, ±");
     for (std::size_t i = 0; i < sheet.lines.size(); ++i) {
         const auto& line = sheet.lines[i];
-        QStringList row{QString::fromStdString(line.name),
+        QStringList row{text::data_name(line.name),
                         text::dose_words(line.weigh_out, style, decimals)};
         double worst = line.step_error.value_or(0);
         if (several) {
@@ -240,9 +241,7 @@ QStringList scale_words(const MixSheet& sheet, const std::optional<Mass>& step,
                         const text::Style& style) {
     const int decimals = decimals_of(step);
     QStringList sentences;
-    const auto name = [&](std::size_t line) {
-        return QString::fromStdString(sheet.lines[line].name);
-    };
+    const auto name = [&](std::size_t line) { return text::data_name(sheet.lines[line].name); };
     for (const auto& advice : sheet.scale) {
         if (advice.finer_step) {
             sentences << MixTables::tr("%1: a scale that shows %2 would do.")

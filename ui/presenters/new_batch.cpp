@@ -4,6 +4,7 @@
 #include "core/planning/catalogue.h"
 #include "core/planning/dated_plan.h"
 #include "ui/presenters/limit_choices.h"
+#include "ui/text/data_name.h"
 
 #include <QCoreApplication>
 
@@ -53,8 +54,7 @@ QVector<Choice> curing_salts() {
     QVector<Choice> choices;
     for (const auto& entry : facts().catalogue.entries()) {
         if (entry.kind == core::facts::IngredientKind::curing_salt) {
-            choices.push_back(
-                {QString::fromStdString(entry.id), QString::fromStdString(entry.name)});
+            choices.push_back({QString::fromStdString(entry.id), text::data_name(entry.name)});
         }
     }
     return choices;
@@ -63,7 +63,7 @@ QVector<Choice> curing_salts() {
 QVector<Choice> plan_templates() {
     QVector<Choice> choices;
     for (const auto& plan : plans().templates()) {
-        choices.push_back({QString::fromStdString(plan.id), QString::fromStdString(plan.name)});
+        choices.push_back({QString::fromStdString(plan.id), text::data_name(plan.name)});
     }
     return choices;
 }
@@ -77,10 +77,9 @@ QVector<LimitChoice> limit_choices() {
         }
         choices.push_back(
             {QString::fromStdString(set.id),
-             verified
-                 ? QString::fromStdString(set.name)
-                 : LimitWords::tr("%1 (partly unverified)").arg(QString::fromStdString(set.name)),
-             QString::fromStdString(set.note)});
+             verified ? text::data_name(set.name)
+                      : LimitWords::tr("%1 (partly unverified)").arg(text::data_name(set.name)),
+             text::data_name(set.note)});
     }
     return choices;
 }

@@ -1,6 +1,7 @@
 #include "ui/presenters/plan_calendar.h"
 
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 
 #include <QUuid>
 
@@ -57,7 +58,7 @@ void PlanCalendar::add_stages(const std::vector<core::model::Stage>& stages) {
         const Day first = stage.started_at ? zone.day_of(*stage.started_at) : stage.planned_start;
         const Day last =
             std::max(first, stage.ended_at ? zone.day_of(*stage.ended_at) : stage.planned_end);
-        const QString name = QString::fromStdString(stage.what.name);
+        const QString name = text::data_name(stage.what.name);
         models::DayEntry entry{.title = tr("%1: %2").arg(name_of(batch->second), name),
                                .short_title = code_of(batch->second) + QLatin1Char(' ') + name,
                                .series = static_cast<int>(batch->first.row()),
@@ -72,7 +73,7 @@ void PlanCalendar::add_stages(const std::vector<core::model::Stage>& stages) {
         lines_.push_back({.kind = "stage",
                           .key = std::to_string(stage.id.row()),
                           .title = entry.title.toStdString(),
-                          .text = stage.what.note,
+                          .text = text::data_name(stage.what.note).toStdString(),
                           .first = first,
                           .last = last});
     }

@@ -2,6 +2,7 @@
 
 #include "core/services/calendar_file.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/plan_words.h"
@@ -34,8 +35,8 @@ std::vector<PlanDraft::Choice> PlanDraft::templates() const {
     for (const auto& family : catalogue_->families()) {
         for (const auto& plan : catalogue_->templates()) {
             if (plan.family == family) {
-                out.push_back({QString::fromStdString(plan.id), QString::fromStdString(plan.name),
-                               QString::fromStdString(plan.family)});
+                out.push_back({QString::fromStdString(plan.id), text::data_name(plan.name),
+                               text::data_name(plan.family)});
             }
         }
     }
@@ -61,7 +62,7 @@ void PlanDraft::set_template(const QString& id) {
         return;
     }
     template_id_ = id;
-    product_ = QString::fromStdString(chosen().name);
+    product_ = text::data_name(chosen().name);
     target_ = chosen().usual_target ? std::optional(chosen().usual_target->loss) : std::nullopt;
     skipped_.clear();
     rounds_.clear();
@@ -194,9 +195,8 @@ void PlanDraft::answer_forwards(const core::planning::LengthSources& sources) {
     answer_ = tr("Ready about %1").arg(text::words(plan_->end, style));
     const int days = core::planning::days_of(*plan_);
     more_ = plan_->earliest_end == plan_->latest_end
-                ? tr("%1 days from the start.").arg(days)
-                : tr("%1 days from the start; it may be %2.")
-                      .arg(days)
+                ? tr("%n day(s) from the start.", nullptr, days)
+                : tr("%n day(s) from the start; it may be %1.", nullptr, days)
                       .arg(text::range_words(plan_->earliest_end, plan_->latest_end, style));
     write_steps(*plan_);
 }
@@ -227,12 +227,9 @@ void PlanDraft::answer_backwards(const core::planning::LengthSources& sources) {
     }
     findings_ = back.reasons;
     answer_ = tr("Not by %1").arg(text::words(day_, style));
-    more_ = back.shortfall_days == 1
-                ? tr("It would be one day late. A stronger dose or a shorter cure does not help: "
-                     "salt needs its time.")
-                : tr("It would be %1 days late. A stronger dose or a shorter cure does not help: "
-                     "salt needs its time.")
-                      .arg(back.shortfall_days);
+    more_ = tr("It would be %n day(s) late. A stronger dose or a shorter cure does not help: salt "
+               "needs its time.",
+               nullptr, back.shortfall_days);
     write_offers(back);
     write_steps(
         core::planning::date_plan({chosen(), specs(), workspace_.today(), choices()}, sources));
@@ -253,10 +250,10 @@ void PlanDraft::write_offers(const core::planning::BackPlan& back) {
     for (std::size_t i = 0; i < std::min(most_others, back.others.size()); ++i) {
         const auto& other = back.others[i];
         OfferLine offer{.kind = OfferLine::Kind::other, .take = tr("Plan this instead")};
-        offer.words = tr("%1 needs %2 days for its usual piece, %3 to spare.")
-                          .arg(QString::fromStdString(other.name))
-                          .arg(other.days)
-                          .arg(other.days_spare);
+        offer.words =
+            tr("%1 needs %n day(s) for its usual piece, %2 to spare.", nullptr, other.days)
+                .arg(text::data_name(other.name))
+                .arg(other.days_spare);
         offer.template_id = QString::fromStdString(other.template_id);
         offers_.push_back(std::move(offer));
     }
@@ -325,12 +322,13 @@ std::optional<core::model::BatchId> PlanDraft::accept(const QString& name, bool 
     if (!code || codes.size() < pieces_.size()) {
         return {};
     }
-    core::actions::StartBatch start{.batch = {.code = *code,
-                                              .name = name.toStdString(),
-                                              .product = product_.toStdString(),
-                                              .species = chosen().species,
-                                              .started = plan_->start},
-                                    .stages = core::planning::to_stages(*plan_)};
+    core::actions::StartBatch start{
+        .batch = {.code = *code,
+                  .name = name.toStdString(),
+                  .product = product_.toStdString(),
+                  .species = text::data_name(chosen().species).toStdString(),
+                  .started = plan_->start},
+        .stages = core::planning::to_stages(*plan_)};
     const auto all = specs();
     for (std::size_t i = 0; i < pieces_.size(); ++i) {
         core::actions::NewPiece piece;
@@ -378,7 +376,7 @@ std::optional<QByteArray> PlanDraft::calendar(const QString& mark) const {
         lines.push_back(
             {.kind = "plan",
              .key = (template_id_ + QLatin1Char('-') + QString::number(lines.size())).toStdString(),
-             .title = tr("%1: %2").arg(product_, step.name).toStdString(),
+             .title = tr("%1: %2").arg(product_, text::data_name(step.name)).toStdString(),
              .text = said.join(QLatin1Char('\n')).toStdString(),
              .first = step.start,
              .last = step.end});

@@ -24,7 +24,7 @@ struct DraftPiece {
 
 /// One stage of the plan in words; a repeated pair is one line with its rounds.
 struct StepLine {
-    QString name;
+    QString name; ///< the template's, by which it is skipped or repeated; shown by text::data_name
     core::model::StageKind kind{};
     core::units::Day start;
     core::units::Day end;

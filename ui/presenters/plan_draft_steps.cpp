@@ -3,6 +3,7 @@
 #include "core/uptake/day_rules.h"
 #include "ui/presenters/plan_draft.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/plan_words.h"
@@ -87,9 +88,9 @@ QString work_words(const core::model::StageTemplate& stage, const text::Style& s
                       : days < 1 ? PlanDraft::tr("%1 every %2")
                                        .arg(text::task_words(routine.verb),
                                             text::words(*routine.every, style))
-                                 : PlanDraft::tr("%1 every %2 days")
-                                       .arg(text::task_words(routine.verb),
-                                            text::number_words(days, style, 0)));
+                                 : PlanDraft::tr("%1 every %n day(s)", nullptr,
+                                                 static_cast<int>(std::lround(days)))
+                                       .arg(text::task_words(routine.verb)));
         }
         if (!routine.at.empty()) {
             QStringList days;
@@ -161,7 +162,7 @@ StepLine PlanDraft::step_of(const PlannedStage& planned) const {
     line.basis = text::basis_words(planned.length.basis);
     line.air = air_words(what, style);
     line.work = work_words(what, style);
-    line.note = QString::fromStdString(what.note);
+    line.note = text::data_name(what.note);
     line.optional = what.optional;
     line.rounds = planned.stage.rounds;
     line.rounds_least = what.repeats_at_least;
@@ -206,7 +207,7 @@ void PlanDraft::write_steps(const core::planning::DatedPlan& plan) {
             line.days = text::range_words(line.start, line.end, style);
         }
         if (line.rounds > 1) {
-            line.length = tr("%1 rounds of %2").arg(line.rounds).arg(line.length);
+            line.length = tr("%n round(s) of %1", nullptr, line.rounds).arg(line.length);
         }
     }
 }

@@ -1,5 +1,7 @@
 #include "ui/presenters/preferences.h"
 
+#include "ui/text/languages.h"
+
 #include <QSettings>
 #include <QTimeZone>
 
@@ -105,7 +107,7 @@ text::Style style_of(const Preferences& preferences, const QLocale& desktop) {
     style.temperature = preferences.temperature;
     style.length = preferences.length;
     style.volume = preferences.volume;
-    style.locale = preferences.language.isEmpty() ? desktop : QLocale(preferences.language);
+    style.locale = text::locale_for(preferences.language, desktop);
     for (const QString& name :
          {preferences.time_zone, QString::fromLatin1(QTimeZone::systemTimeZoneId())}) {
         if (name.isEmpty()) {

@@ -1,5 +1,6 @@
 // The evidence sheet in words, line by line: the same lines are shown, printed and signed.
 #include "ui/presenters/review.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/model_words.h"
@@ -169,7 +170,7 @@ QString out_of_band(bool banded, const core::units::Duration& below, const QStri
 
 void add_air(QVector<EvidenceLine>& lines, const core::doneness::StageRecord& stage,
              const QString& group, const Style& style) {
-    const QString name = QString::fromStdString(stage.name);
+    const QString name = text::data_name(stage.name);
     if (!stage.air) {
         lines.push_back({group, ReviewWords::tr("%1: air").arg(name), ReviewWords::tr("no log"),
                          ReviewWords::tr("no climate log covers this piece's time there")});
@@ -199,7 +200,7 @@ void add_air(QVector<EvidenceLine>& lines, const core::doneness::StageRecord& st
 void add_stages(QVector<EvidenceLine>& lines, const EvidenceSheet& sheet, const Style& style) {
     const QString group = ReviewWords::tr("Stages and their air");
     for (const auto& stage : sheet.stages) {
-        lines.push_back({group, QString::fromStdString(stage.stage.name),
+        lines.push_back({group, text::data_name(stage.stage.name),
                          text::words(stage.lasted, style), text::words(stage.stage.kind)});
         add_air(lines, stage.stage, group, style);
     }
@@ -212,8 +213,7 @@ QVector<EvidenceLine> evidence_lines(const EvidenceSheet& sheet, const Style& st
     add_losses(lines, sheet, style);
     add_composition(lines, sheet, style);
     for (const auto& check : sheet.hurdles) {
-        lines.push_back({ReviewWords::tr("Beside cited figures"),
-                         QString::fromStdString(check.name),
+        lines.push_back({ReviewWords::tr("Beside cited figures"), text::data_name(check.name),
                          ReviewWords::tr("%1 %2").arg(hurdle_value(check, style), stands(check)),
                          ReviewWords::tr("%1 · %2").arg(hurdle_limit(check, style),
                                                         text::source_words(check.source))});

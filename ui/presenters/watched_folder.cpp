@@ -147,9 +147,9 @@ void WatchedFolder::finished() {
     if (!report) {
         Q_EMIT said(QStringLiteral("stop"), text::error_words(report.error()));
     } else if (report->import.added > 0) {
-        Q_EMIT said(
-            QStringLiteral("done"),
-            tr("%1 from the watched folder: %2 new readings.").arg(name).arg(report->import.added));
+        Q_EMIT said(QStringLiteral("done"), tr("%1 from the watched folder: %n new reading(s).",
+                                               nullptr, static_cast<int>(report->import.added))
+                                                .arg(name));
         Q_EMIT workspace_.changed();
     }
     current_.clear();

@@ -24,14 +24,27 @@ core::units::Day to_day(QDate date) {
         static_cast<std::int32_t>(QDate(1970, 1, 1).daysTo(date)));
 }
 
-QString words(core::units::Day day, const Style& style) {
+QString day_format() {
     //: A calendar day with its year, in Qt's date format; keep the parts, change their order.
-    return style.locale.toString(to_qdate(day), DateWords::tr("d MMM yyyy"));
+    return DateWords::tr("d MMM yyyy");
+}
+
+QString short_day_format() {
+    //: A calendar day without its year, in Qt's date format.
+    return DateWords::tr("ddd d MMM");
+}
+
+QString axis_day_format() {
+    //: A calendar day of few letters, in Qt's date format.
+    return DateWords::tr("d MMM");
+}
+
+QString words(core::units::Day day, const Style& style) {
+    return style.locale.toString(to_qdate(day), day_format());
 }
 
 QString short_words(core::units::Day day, const Style& style) {
-    //: A calendar day without its year, in Qt's date format.
-    return style.locale.toString(to_qdate(day), DateWords::tr("ddd d MMM"));
+    return style.locale.toString(to_qdate(day), short_day_format());
 }
 
 QString words(core::units::Instant at, const Style& style) {
@@ -54,8 +67,8 @@ QString relative_words(core::units::Day day, core::units::Day today, const Style
         return DateWords::tr("yesterday");
     }
     if (std::abs(ahead) <= 21) {
-        return ahead > 0 ? DateWords::tr("in %1 days").arg(ahead)
-                         : DateWords::tr("%1 days ago").arg(-ahead);
+        return ahead > 0 ? DateWords::tr("in %n day(s)", nullptr, ahead)
+                         : DateWords::tr("%n day(s) ago", nullptr, -ahead);
     }
     return words(day, style);
 }
@@ -68,9 +81,10 @@ QString range_words(core::units::Day first, core::units::Day last, const Style& 
     const QDate to = to_qdate(last);
     QString head;
     if (from.year() == to.year() && from.month() == to.month()) {
+        //: The day of the month before "to 20 Mar 2026", in Qt's date format.
         head = style.locale.toString(from, DateWords::tr("d"));
     } else if (from.year() == to.year()) {
-        head = style.locale.toString(from, DateWords::tr("d MMM"));
+        head = style.locale.toString(from, axis_day_format());
     } else {
         head = words(first, style);
     }

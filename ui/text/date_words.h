@@ -14,6 +14,12 @@ QDate to_qdate(core::units::Day day);
 /// `date` must be valid.
 core::units::Day to_day(QDate date);
 
+/// Qt's date formats of the language: "d MMM yyyy", "ddd d MMM", and "d MMM" for the marks of an
+/// axis. What `words` writes reads back with them.
+QString day_format();
+QString short_day_format();
+QString axis_day_format();
+
 /// "14 Mar 2026" in the language's own order.
 QString words(core::units::Day day, const Style& style);
 /// "Sat 14 Mar": for lists where the year is plain.

@@ -1,5 +1,6 @@
 #include "ui/text/finding_words.h"
 
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_tables.h"
 #include "ui/text/quantity_words.h"
@@ -35,8 +36,7 @@ const char* sentence_of(const std::string& code) {
 
 QString blank(const QString& name, const core::model::Finding& finding, const Style& style) {
     if (name == QLatin1String("place")) {
-        return finding.place.empty() ? FindingWords::tr("this entry")
-                                     : QString::fromStdString(finding.place);
+        return finding.place.empty() ? FindingWords::tr("this entry") : data_name(finding.place);
     }
     if (name == QLatin1String("at")) {
         return finding.at ? short_words(style.zone.day_of(*finding.at), style) : unknown();
@@ -74,7 +74,7 @@ QString words(const core::model::FindingValue& value, const Style& style) {
             const bool whole = number == static_cast<double>(static_cast<long long>(number));
             return number_words(number, style, whole ? 0 : 2);
         }
-        QString operator()(const std::string& text) const { return QString::fromStdString(text); }
+        QString operator()(const std::string& text) const { return data_name(text); }
         QString operator()(const core::units::MassShare& share) const {
             // A labelled strength of 6.25 % or a dose of 0.25 % loses its meaning at one decimal.
             const double tenths = share.in_percent() * 10;

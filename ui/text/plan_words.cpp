@@ -97,13 +97,12 @@ QString length_words(const core::base::Interval<core::units::Duration>& lasts, c
     const int high = count(lasts.high);
     if (!spread || low == high) {
         const int n = count(lasts.best);
-        return weeks    ? PlanWords::tr("%n weeks", nullptr, n)
-               : n == 1 ? PlanWords::tr("1 day")
-                        : PlanWords::tr("%1 days").arg(n);
+        return weeks ? PlanWords::tr("%n week(s)", nullptr, n)
+                     : PlanWords::tr("%n day(s)", nullptr, n);
     }
-    //: %1 and %2 are numbers
-    return weeks ? PlanWords::tr("%1 to %2 weeks").arg(low).arg(high)
-                 : PlanWords::tr("%1 to %2 days").arg(low).arg(high);
+    //: %1 a smaller number
+    return weeks ? PlanWords::tr("%1 to %n week(s)", nullptr, high).arg(low)
+                 : PlanWords::tr("%1 to %n day(s)", nullptr, high).arg(low);
 }
 
 QString basis_words(core::planning::LengthBasis basis) {
@@ -137,14 +136,15 @@ QString history_words(const core::planning::HistorySummary& summary, const Style
     const int low = weeks(summary.took.low);
     const int high = weeks(summary.took.high);
     const QString took = high < 4      ? length_words(summary.took, style)
-                         : low == high ? PlanWords::tr("%1 weeks").arg(low)
-                                       : PlanWords::tr("%1 to %2 weeks").arg(low).arg(high);
+                         : low == high ? PlanWords::tr("%n week(s)", nullptr, low)
+                                       : PlanWords::tr("%1 to %n week(s)", nullptr, high).arg(low);
     QString sentence =
         (summary.same_chamber
-             //: %1 how many pieces, %2 a time
-             ? PlanWords::tr("Your last %1 took %2 from hanging to done in this chamber.")
-             : PlanWords::tr("Your last %1 took %2 from hanging to done."))
-            .arg(count)
+             //: %n how many pieces, %1 a time
+             ? PlanWords::tr("Your last %n took %1 from hanging to done in this chamber.", nullptr,
+                             count)
+             //: %n how many pieces, %1 a time
+             : PlanWords::tr("Your last %n took %1 from hanging to done.", nullptr, count))
             .arg(took);
     if (summary.same_time_of_year) {
         sentence += QLatin1Char(' ') + PlanWords::tr("They hung at this time of year.");

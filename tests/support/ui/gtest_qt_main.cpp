@@ -1,4 +1,6 @@
 // GoogleTest's main for tests that open real windows: one QApplication for the whole run.
+#include "ui/text/languages.h"
+
 #include <QApplication>
 #include <gtest/gtest.h>
 
@@ -12,5 +14,6 @@ int main(int argc, char** argv) {
     // Settings of the person who runs the tests must not leak in, nor ours out.
     QCoreApplication::setOrganizationName(QStringLiteral("saltloft-tests"));
     QCoreApplication::setApplicationName(QStringLiteral("saltloft-tests"));
+    ui::text::load_texts(app, QStringLiteral("en")); // the plurals of English
     return RUN_ALL_TESTS();
 }

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <QString>
+
+/// Words of units that differ by language, both ways.
+namespace ui::text {
+
+QString humidity_unit_name(); ///< "% RH"
+
+/// "10 Tage" -> "10 days": what a person types in their language's words for times and humidity, in
+/// the words that core/units reads. All else, and English, comes back as it was.
+QString in_parsed_units(const QString& typed);
+
+} // namespace ui::text
