@@ -204,7 +204,7 @@
     </message>
     <message>
         <source>&amp;Save as calendar file…</source>
-        <translation>Als Kalenderdatei &amp;speichern…</translation>
+        <translation>Als &amp;Kalenderdatei speichern…</translation>
     </message>
     <message>
         <source>No plan yet</source>
@@ -416,7 +416,7 @@
     </message>
     <message>
         <source>drying force, Pa</source>
-        <translation>Trocknungskraft, Pa</translation>
+        <translation>Trockenkraft, Pa</translation>
     </message>
     <message>
         <source> · %1 (%2 to %3)</source>
@@ -428,7 +428,7 @@
     </message>
     <message>
         <source> · drying force %1 Pa</source>
-        <translation> · Trocknungskraft %1 Pa</translation>
+        <translation> · Trockenkraft %1 Pa</translation>
     </message>
     <message>
         <source>%1: least to greatest</source>
@@ -2623,6 +2623,10 @@
     <message>
         <source>, target %1</source>
         <translation>, Ziel %1</translation>
+    </message>
+    <message>
+        <source>% RH</source>
+        <translation>% rF</translation>
     </message>
 </context>
 <context>
@@ -4900,7 +4904,7 @@
     </message>
     <message>
         <source>&amp;Change…</source>
-        <translation>&amp;Ändern…</translation>
+        <translation>Än&amp;dern…</translation>
     </message>
     <message>
         <source>&amp;Take from it…</source>
@@ -5058,7 +5062,7 @@
     </message>
     <message>
         <source>&amp;Done</source>
-        <translation>Er&amp;ledigt</translation>
+        <translation>&amp;Erledigt</translation>
     </message>
     <message>
         <source>Nothing is left for today.</source>
@@ -5070,7 +5074,7 @@
     </message>
     <message>
         <source>&amp;Open</source>
-        <translation>&amp;Öffnen</translation>
+        <translation>Öff&amp;nen</translation>
     </message>
     <message>
         <source>&amp;Take back</source>
@@ -5757,7 +5761,7 @@
     </message>
     <message>
         <source>L&amp;ogs</source>
-        <translation>P&amp;rotokolle</translation>
+        <translation>Pr&amp;otokolle</translation>
     </message>
     <message>
         <source>Chamber</source>
@@ -5769,11 +5773,11 @@
     </message>
     <message>
         <source>&amp;Change…</source>
-        <translation>&amp;Ändern…</translation>
+        <translation>Än&amp;dern…</translation>
     </message>
     <message>
         <source>Record an &amp;upset…</source>
-        <translation>Störung au&amp;fzeichnen…</translation>
+        <translation>Störung auf&amp;zeichnen…</translation>
     </message>
     <message>
         <source>&amp;Import a log…</source>
@@ -5793,7 +5797,7 @@
     </message>
     <message>
         <source>drying force</source>
-        <translation>Trocknungskraft</translation>
+        <translation>Trockenkraft</translation>
     </message>
     <message>
         <source>How long</source>
@@ -5833,7 +5837,7 @@
     </message>
     <message>
         <source>◀ &amp;Earlier</source>
-        <translation>◀ &amp;Früher</translation>
+        <translation>◀ Früh&amp;er</translation>
     </message>
     <message>
         <source>La&amp;ter ▶</source>
@@ -5841,7 +5845,7 @@
     </message>
     <message>
         <source>Ne&amp;west</source>
-        <translation>N&amp;eueste</translation>
+        <translation>Ne&amp;ueste</translation>
     </message>
     <message>
         <source>Out of band</source>
@@ -5997,7 +6001,7 @@
     </message>
     <message>
         <source>Record a chec&amp;k…</source>
-        <translation>Prüfung &amp;eintragen…</translation>
+        <translation>Prü&amp;fung eintragen…</translation>
     </message>
     <message>
         <source>%1 of water a day, %2 % of what %3 can carry out.</source>
@@ -6640,7 +6644,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>&amp;Open book…</source>
-        <translation>Buch &amp;öffnen…</translation>
+        <translation>Buch ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open the &amp;demonstration book</source>
@@ -6954,7 +6958,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Add a line</source>
-        <translation>&amp;Zeile hinzufügen</translation>
+        <translation>Zei&amp;le hinzufügen</translation>
     </message>
     <message>
         <source>&amp;Ingredient of my own...</source>
@@ -7070,7 +7074,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Nitrite wante&amp;d</source>
-        <translation>Gewünschtes &amp;Nitrit</translation>
+        <translation>Gewünschtes Nitri&amp;t</translation>
     </message>
     <message>
         <source>&amp;Find the rest</source>
@@ -7122,11 +7126,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Wh&amp;y</source>
-        <translation>Waru&amp;m</translation>
+        <translation>War&amp;um</translation>
     </message>
     <message>
         <source>&amp;Keep this recipe</source>
-        <translation>Re&amp;zeptur ablegen</translation>
+        <translation>Rezeptur &amp;ablegen</translation>
     </message>
     <message>
         <source>These sums are no verdict on the food. Local codes, licensed practice and laboratory measurement come first.</source>
@@ -7272,7 +7276,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>S&amp;upplier</source>
-        <translation>L&amp;ieferant</translation>
+        <translation>Lieferan&amp;t</translation>
     </message>
     <message>
         <source>Supplier&apos;s &amp;lot</source>
@@ -7392,7 +7396,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>Ich habe die War&amp;nungen gelesen und nehme sie auf mich</translation>
+        <translation>Ich habe die Warnungen gelesen und ne&amp;hme sie auf mich</translation>
     </message>
     <message>
         <source>I have read the cautions and take them on myself</source>
@@ -7746,7 +7750,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>C&amp;ut or description</source>
-        <translation>Teilst&amp;ück oder Beschreibung</translation>
+        <translation>&amp;Teilstück oder Beschreibung</translation>
     </message>
     <message>
         <source>Shape</source>
@@ -7837,7 +7841,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Change…</source>
-        <translation>&amp;Ändern…</translation>
+        <translation>Än&amp;dern…</translation>
     </message>
     <message>
         <source>What &amp;happened</source>
@@ -7885,7 +7889,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Save the c&amp;hart…</source>
-        <translation>&amp;Diagramm speichern…</translation>
+        <translation>Diagramm speic&amp;hern…</translation>
     </message>
     <message>
         <source>Records of the piece</source>
@@ -8120,7 +8124,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Use it</source>
-        <translation>Ü&amp;bernehmen</translation>
+        <translation>Überneh&amp;men</translation>
     </message>
     <message>
         <source>The stages</source>
@@ -8458,11 +8462,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Time &amp;zone</source>
-        <translation>&amp;Zeitzone</translation>
+        <translation>Ze&amp;itzone</translation>
     </message>
     <message>
         <source>&amp;Limits to check against</source>
-        <translation>Gren&amp;zwerte zum Vergleich</translation>
+        <translation>Grenzwerte zum &amp;Vergleich</translation>
     </message>
     <message>
         <source>&amp;Colours</source>
@@ -8486,7 +8490,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Who works at this &amp;desk</source>
-        <translation>Wer an diesem Pla&amp;tz arbeitet</translation>
+        <translation>Wer an diesem Plat&amp;z arbeitet</translation>
     </message>
     <message>
         <source>Initials</source>
@@ -8656,7 +8660,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Signed &amp;by</source>
-        <translation>Unterzeichnet &amp;von</translation>
+        <translation>Unter&amp;zeichnet von</translation>
     </message>
     <message>
         <source>&amp;Sign</source>
@@ -9056,7 +9060,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Usual temperature</source>
-        <translation>&amp;Übliche Temperatur</translation>
+        <translation>Üb&amp;liche Temperatur</translation>
     </message>
     <message>
         <source>It &amp;reached</source>
@@ -9221,7 +9225,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Keep and go on  ⏎</source>
-        <translation>&amp;Übernehmen und weiter  ⏎</translation>
+        <translation>Überneh&amp;men und weiter  ⏎</translation>
     </message>
     <message>
         <source>Pass over  ⇟</source>

@@ -2624,6 +2624,10 @@
         <source>, target %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>% RH</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>MixBench</name>

@@ -2624,6 +2624,10 @@
         <source>, target %1</source>
         <translation>, obiettivo %1</translation>
     </message>
+    <message>
+        <source>% RH</source>
+        <translation>% UR</translation>
+    </message>
 </context>
 <context>
     <name>MixBench</name>
@@ -5058,7 +5062,7 @@
     </message>
     <message>
         <source>&amp;Done</source>
-        <translation>Fa&amp;tto</translation>
+        <translation>Fatt&amp;o</translation>
     </message>
     <message>
         <source>Nothing is left for today.</source>
@@ -5769,7 +5773,7 @@
     </message>
     <message>
         <source>&amp;Change…</source>
-        <translation>&amp;Modifica…</translation>
+        <translation>Modi&amp;fica…</translation>
     </message>
     <message>
         <source>Record an &amp;upset…</source>
@@ -5989,7 +5993,7 @@
     </message>
     <message>
         <source>Add a senso&amp;r…</source>
-        <translation>Agg&amp;iungi un sensore…</translation>
+        <translation>Aggi&amp;ungi un sensore…</translation>
     </message>
     <message>
         <source>Chan&amp;ge…</source>
@@ -6069,15 +6073,15 @@
     </message>
     <message>
         <source>Watch a &amp;folder…</source>
-        <translation>Osserva una &amp;cartella…</translation>
+        <translation>Osser&amp;va una cartella…</translation>
     </message>
     <message>
         <source>Take the newest log &amp;back</source>
-        <translation>&amp;Ritira il registro più recente</translation>
+        <translation>Ritira il reg&amp;istro più recente</translation>
     </message>
     <message>
         <source>Stop watching the &amp;folder</source>
-        <translation>S&amp;metti di osservare la cartella</translation>
+        <translation>Sme&amp;tti di osservare la cartella</translation>
     </message>
     <message>
         <source>Add a sensor first, so that the files have somewhere to go.</source>
@@ -6224,7 +6228,7 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>&amp;Net weight as hung</source>
-        <translation>&amp;Peso netto da appeso</translation>
+        <translation>Peso netto da &amp;appeso</translation>
     </message>
     <message>
         <source>Tare from now on</source>
@@ -7010,7 +7014,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>S&amp;kin on</source>
-        <translation>Con c&amp;otenna</translation>
+        <translation>Con cot&amp;enna</translation>
     </message>
     <message>
         <source>Skin on</source>
@@ -7070,7 +7074,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Nitrite wante&amp;d</source>
-        <translation>&amp;Nitrito voluto</translation>
+        <translation>Nitrito v&amp;oluto</translation>
     </message>
     <message>
         <source>&amp;Find the rest</source>
@@ -7126,7 +7130,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>&amp;Keep this recipe</source>
-        <translation>&amp;Conserva questa ricetta</translation>
+        <translation>Conser&amp;va questa ricetta</translation>
     </message>
     <message>
         <source>These sums are no verdict on the food. Local codes, licensed practice and laboratory measurement come first.</source>
@@ -7288,7 +7292,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>One piece &amp;more</source>
-        <translation>Un pezzo in &amp;più</translation>
+        <translation>Un pezz&amp;o in più</translation>
     </message>
     <message>
         <source>One piece &amp;fewer</source>
@@ -7392,7 +7396,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>Ho letto le avvertenze e le accetto in prima perso&amp;na</translation>
+        <translation>Ho letto le avvertenze e le accetto in &amp;prima persona</translation>
     </message>
     <message>
         <source>I have read the cautions and take them on myself</source>
@@ -7400,7 +7404,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Start the &amp;batch</source>
-        <translation>Ini&amp;zia la partita</translation>
+        <translation>Inizi&amp;a la partita</translation>
     </message>
     <message>
         <source>Code of piece %1</source>
@@ -8168,7 +8172,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Name of the &amp;batch</source>
-        <translation>Nome della par&amp;tita</translation>
+        <translation>Nome &amp;della partita</translation>
     </message>
     <message>
         <source>These weights are &amp;just off the scale</source>
@@ -8244,7 +8248,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>&amp;Loss aimed for</source>
-        <translation>Calo &amp;voluto</translation>
+        <translation>Cal&amp;o voluto</translation>
     </message>
     <message>
         <source>&amp;Hangs in</source>
@@ -8312,7 +8316,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Keep slac&amp;k for slow pieces</source>
-        <translation>Tieni un &amp;margine per i pezzi lenti</translation>
+        <translation>Tieni un mar&amp;gine per i pezzi lenti</translation>
     </message>
     <message>
         <source>Keep slack for slow pieces</source>
@@ -8474,7 +8478,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Add a &amp;person…</source>
-        <translation>A&amp;ggiungi una persona…</translation>
+        <translation>Aggiungi una perso&amp;na…</translation>
     </message>
     <message>
         <source>Who signs decisions and corrections.</source>
@@ -8486,7 +8490,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Who works at this &amp;desk</source>
-        <translation>Chi lavora a questa &amp;postazione</translation>
+        <translation>C&amp;hi lavora a questa postazione</translation>
     </message>
     <message>
         <source>Initials</source>
@@ -8648,7 +8652,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>&amp;Why</source>
-        <translation>&amp;Perché</translation>
+        <translation>P&amp;erché</translation>
     </message>
     <message>
         <source>Signed by</source>
@@ -8839,7 +8843,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>In &amp;use</source>
-        <translation>In &amp;uso</translation>
+        <translation>In us&amp;o</translation>
     </message>
     <message>
         <source>In use</source>

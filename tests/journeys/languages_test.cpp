@@ -96,14 +96,16 @@ class EveryLanguage : public EveryPage {
 /// forgotten. (A word that is right in one place and English in another is left to the Listener.)
 std::set<QString> foreign_texts(const QString& code) {
     std::map<QString, bool> differs;
+    std::set<QString> own; // "Note" is Italian too: for "Notes"
     for (const auto& text : read_translations(language_file(code))) {
+        own.insert(text.texts.begin(), text.texts.end());
         const bool same = text.texts.contains(text.source);
         const auto [at, is_new] = differs.insert({text.source, !same});
         at->second = at->second && !same;
     }
     std::set<QString> foreign;
     for (const auto& [source, all] : differs) {
-        if (all) {
+        if (all && own.count(source) == 0) {
             foreign.insert(source);
         }
     }

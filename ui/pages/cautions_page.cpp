@@ -2,6 +2,7 @@
 #include "ui/pages/page_frame.h"
 
 #include <QCoreApplication>
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace ui::pages {
@@ -67,7 +68,12 @@ CautionsPage::CautionsPage(presenters::Workspace& workspace, QWidget* parent)
         column->addWidget(look::section_title(caution.title));
         auto* text = look::paragraph(caution.text);
         text->setMaximumWidth(look::lines(this, 42));
-        column->addWidget(text);
+        // In a row of its own: a column asks a label's height for its own width, not for the
+        // label's.
+        auto* row = new QHBoxLayout;
+        row->addWidget(text, 100);
+        row->addStretch(1);
+        column->addLayout(row);
     }
     column->addStretch(1);
 }

@@ -9,6 +9,7 @@
 #include "ui/pages/upset_dialog.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/model_words.h"
@@ -296,7 +297,7 @@ std::vector<charts::ChartStage> PiecePage::chart_stages() const {
         const bool before = stage.ended_at && line_->hung_at && *stage.ended_at <= *line_->hung_at;
         if (stage.started_at && !before) {
             stages.push_back({*stage.started_at, stage.ended_at.value_or(workspace_.now()),
-                              QString::fromStdString(stage.what.name)});
+                              text::data_name(stage.what.name)});
         }
     }
     return stages;

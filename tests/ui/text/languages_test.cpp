@@ -60,6 +60,7 @@ QChar closing_mark(QString text) {
     return plain.contains(latin) || latin == QChar(0x2026) ? latin : QChar();
 }
 
+/// Letters that every keyboard has: Latin ones and digits.
 int accelerators(const QString& text) {
     static const QRegularExpression pattern(QStringLiteral("&(?!&)[\\w]"));
     QString plain = text;
