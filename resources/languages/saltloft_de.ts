@@ -4802,10 +4802,6 @@
         <translation>%1 · %2</translation>
     </message>
     <message>
-        <source>Stages</source>
-        <translation>Phasen</translation>
-    </message>
-    <message>
         <source>Seen, felt, smelt</source>
         <translation>Gesehen, getastet, gerochen</translation>
     </message>
@@ -4816,6 +4812,66 @@
     <message>
         <source>would add to the picture</source>
         <translation>würde das Bild ergänzen</translation>
+    </message>
+    <message>
+        <source>mean %1, %2 to %3</source>
+        <translation>Mittel %1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>no band to hold it against</source>
+        <translation>kein Band zum Vergleich</translation>
+    </message>
+    <message>
+        <source>never out of its band in the log</source>
+        <translation>laut Protokoll nie außer Band</translation>
+    </message>
+    <message>
+        <source>%1: air</source>
+        <translation>%1: Luft</translation>
+    </message>
+    <message>
+        <source>no log</source>
+        <translation>kein Protokoll</translation>
+    </message>
+    <message>
+        <source>no climate log covers this piece&apos;s time there</source>
+        <translation>kein Klimaprotokoll deckt die Zeit dieses Stücks dort ab</translation>
+    </message>
+    <message>
+        <source>%1: temperature</source>
+        <translation>%1: Temperatur</translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation>%1 zu kalt</translation>
+    </message>
+    <message>
+        <source>%1 too warm</source>
+        <translation>%1 zu warm</translation>
+    </message>
+    <message>
+        <source>%1: humidity</source>
+        <translation>%1: Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>%1 too dry</source>
+        <translation>%1 zu trocken</translation>
+    </message>
+    <message>
+        <source>%1 too damp</source>
+        <translation>%1 zu feucht</translation>
+    </message>
+    <message>
+        <source>%1: not logged</source>
+        <translation>%1: nicht protokolliert</translation>
+    </message>
+    <message>
+        <source>of this time nothing is known</source>
+        <translation>über diese Zeit ist nichts bekannt</translation>
+    </message>
+    <message>
+        <source>Stages and their air</source>
+        <translation>Phasen und ihre Luft</translation>
     </message>
 </context>
 <context>
@@ -5218,6 +5274,37 @@
     <message>
         <source>A record of the air, not of the meat&apos;s core, and no judgement.</source>
         <translation>Eine Aufzeichnung der Luft, nicht des Fleischkerns, und kein Urteil.</translation>
+    </message>
+</context>
+<context>
+    <name>WarmWords</name>
+    <message>
+        <source>No time can be given: see below.</source>
+        <translation>Eine Zeit lässt sich nicht nennen: siehe unten.</translation>
+    </message>
+    <message>
+        <source>It is there already.</source>
+        <translation>Es ist schon so weit.</translation>
+    </message>
+    <message>
+        <source>About %1 in the warm air; 8 in 10 pieces take %2 to %3.</source>
+        <translation>Etwa %1 in der warmen Luft; 8 von 10 Stücken brauchen %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>at most %1 tenfold steps in a laboratory medium, without lag</source>
+        <translation>höchstens %1 Zehnerschritte im Labormedium, ohne Anlaufzeit</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Warm finish, %1: air at %2 and %3, from %4 to %5 lost.</source>
+        <translation>Warmes Ende, %1: Luft bei %2 und %3, Verlust von %4 auf %5.</translation>
+    </message>
+    <message>
+        <source>In the growth range of %1: %2 (%3)</source>
+        <translation>Im Wachstumsbereich von %1: %2 (%3)</translation>
     </message>
 </context>
 <context>
@@ -7564,6 +7651,10 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>Write a few words or add a photo.</source>
         <translation>Schreiben Sie ein paar Worte oder fügen Sie ein Foto hinzu.</translation>
     </message>
+    <message>
+        <source>%1 is not a picture that can be shown. Choose a JPEG or PNG file.</source>
+        <translation>%1 ist kein Bild, das sich zeigen lässt. Wählen Sie eine JPEG- oder PNG-Datei.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PackChangeDialog</name>
@@ -7716,6 +7807,72 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Enter a name and the initials to sign with.</source>
         <translation>Geben Sie einen Namen und das Namenszeichen zum Unterzeichnen ein.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PhotoDialog</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>&amp;Previous</source>
+        <translation>&amp;Vorheriges</translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation>&amp;Nächstes</translation>
+    </message>
+    <message>
+        <source>&amp;Save a copy…</source>
+        <translation>Kopie &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 · %3 · %4 · %5</source>
+        <translation>%1 von %2 · %3 · %4 · %5</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Save a copy of the photo</source>
+        <translation>Kopie des Fotos speichern</translation>
+    </message>
+    <message>
+        <source>The copy is in %1.</source>
+        <translation>Die Kopie liegt in %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written. Choose another place.</source>
+        <translation>%1 ließ sich nicht schreiben. Wählen Sie einen anderen Ort.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PhotoStrip</name>
+    <message>
+        <source>The photo %1 cannot be shown: it is damaged, or of a kind that cannot be read here. Save a copy to try it elsewhere.</source>
+        <translation>Das Foto %1 lässt sich nicht zeigen: Es ist beschädigt oder von einer Art, die hier nicht lesbar ist. Speichern Sie eine Kopie, um es anderswo zu versuchen.</translation>
+    </message>
+    <message>
+        <source>The photo %1 is no longer in the book. The note itself is kept.</source>
+        <translation>Das Foto %1 ist nicht mehr im Buch. Die Notiz selbst bleibt.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>%1: not readable</source>
+        <translation>%1: nicht lesbar</translation>
+    </message>
+    <message>
+        <source>Photo of %1, %2</source>
+        <translation>Foto von %1, %2</translation>
     </message>
 </context>
 <context>
@@ -8110,6 +8267,34 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>%1 could not be written. Choose another place.</source>
         <translation>%1 ließ sich nicht schreiben. Wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message>
+        <source>finish it in warm air…</source>
+        <translation>in warmer Luft beenden…</translation>
+    </message>
+    <message>
+        <source>A dehydrator or a low oven: how long, and how long where microbes grow.</source>
+        <translation>Ein Dörrgerät oder ein schwacher Ofen: wie lange, und wie lange dort, wo Mikroben wachsen.</translation>
+    </message>
+    <message>
+        <source>the fridge or chamber failed…</source>
+        <translation>Kühlschrank oder Kammer fiel aus…</translation>
+    </message>
+    <message>
+        <source>Power cut, door left open: what each piece there was like, and how warm it became.</source>
+        <translation>Stromausfall, Tür offen: wie jedes Stück dort stand und wie warm es wurde.</translation>
+    </message>
+    <message>
+        <source>Enter on a note with a photo shows it large.</source>
+        <translation>Enter auf einer Notiz mit Foto zeigt es groß.</translation>
+    </message>
+    <message>
+        <source>%1 is in no chamber of the book. Choose its chamber under Change first.</source>
+        <translation>%1 ist in keiner Kammer des Buchs. Wählen Sie erst unter „Ändern“ seine Kammer.</translation>
+    </message>
+    <message>
+        <source>This note has no photo.</source>
+        <translation>Diese Notiz hat kein Foto.</translation>
     </message>
 </context>
 <context>
@@ -8700,6 +8885,22 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>Evidence beside each other, and a signed decision</source>
         <translation>Belege nebeneinander und eine unterzeichnete Entscheidung</translation>
     </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Add a p&amp;hoto…</source>
+        <translation>Fo&amp;to hinzufügen…</translation>
+    </message>
+    <message>
+        <source>No photo of this piece yet. The cut face says more than a number does: take one, and the next batch can be held beside it.</source>
+        <translation>Noch kein Foto dieses Stücks. Der Anschnitt sagt mehr als eine Zahl: Nehmen Sie eines auf, und die nächste Charge lässt sich daneben halten.</translation>
+    </message>
+    <message>
+        <source>Finish it in warm a&amp;ir…</source>
+        <translation>In warmer &amp;Luft beenden…</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::ScaleDialog</name>
@@ -9163,6 +9364,125 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
             <numerusform>Die Aufzeichnung liegt als Notiz bei %n Charge.</numerusform>
             <numerusform>Die Aufzeichnung liegt als Notiz bei %n Chargen.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::WarmDialog</name>
+    <message>
+        <source>%1: finish in warm air</source>
+        <translation>%1: in warmer Luft beenden</translation>
+    </message>
+    <message>
+        <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
+        <translation>Ein Dörrgerät oder ein schwacher Ofen nimmt das letzte Wasser in Stunden heraus. Diese Stunden verbringt es auch dort, wo Mikroben wachsen. Was hier steht, ist aus dem eigenen Tempo des Stücks und veröffentlichten Zahlen gerechnet; es urteilt nicht. Halten Sie sich an Ihre Vorschrift.</translation>
+    </message>
+    <message>
+        <source>&amp;Record in the book</source>
+        <translation>Ins &amp;Buch eintragen</translation>
+    </message>
+    <message>
+        <source>Air of the device</source>
+        <translation>Luft des Geräts</translation>
+    </message>
+    <message>
+        <source>Its humidity</source>
+        <translation>Ihre Feuchte</translation>
+    </message>
+    <message>
+        <source>Loss wanted</source>
+        <translation>Gewünschter Verlust</translation>
+    </message>
+    <message>
+        <source>Water of the piece now</source>
+        <translation>Wasser des Stücks jetzt</translation>
+    </message>
+    <message>
+        <source>Thickness now</source>
+        <translation>Dicke jetzt</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Wie weit es ist</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>begun now</source>
+        <translation>jetzt begonnen</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>&amp;Air of the device</source>
+        <translation>&amp;Luft des Geräts</translation>
+    </message>
+    <message>
+        <source>Its &amp;humidity, a guess if not measured</source>
+        <translation>Ihre &amp;Feuchte, geschätzt, wenn nicht gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Loss wanted</source>
+        <translation>Gewünschter &amp;Verlust</translation>
+    </message>
+    <message>
+        <source>&amp;Water of the piece now</source>
+        <translation>&amp;Wasser des Stücks jetzt</translation>
+    </message>
+    <message>
+        <source>&amp;Thickness now</source>
+        <translation>&amp;Dicke jetzt</translation>
+    </message>
+    <message>
+        <source>How &amp;far it is</source>
+        <translation>Wie weit es &amp;ist</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Wie lange</translation>
+    </message>
+    <message>
+        <source>Hours inside growth ranges</source>
+        <translation>Stunden in Wachstumsbereichen</translation>
+    </message>
+    <message>
+        <source>Organism</source>
+        <translation>Organismus</translation>
+    </message>
+    <message>
+        <source>In its range</source>
+        <translation>In seinem Bereich</translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <source>No loss is known yet: weigh the piece first, so that there is a start to count from.</source>
+        <translation>Noch ist kein Verlust bekannt: Wiegen Sie das Stück erst, damit es einen Anfang zum Zählen gibt.</translation>
+    </message>
+    <message>
+        <source>Fill in what is empty above, and the hours stand here.</source>
+        <translation>Füllen Sie aus, was oben leer ist, dann stehen hier die Stunden.</translation>
+    </message>
+    <message>
+        <source>Reckoned from the pace it dries at where it hangs.</source>
+        <translation>Gerechnet nach dem Tempo, mit dem es trocknet, wo es hängt.</translation>
+    </message>
+    <message>
+        <source>Reckoned from published figures: its own pace is not known well enough.</source>
+        <translation>Gerechnet nach veröffentlichten Zahlen: Das eigene Tempo ist nicht gut genug bekannt.</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source>There is no answer to record yet.</source>
+        <translation>Es gibt noch keine Antwort einzutragen.</translation>
     </message>
 </context>
 <context>

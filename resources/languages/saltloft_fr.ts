@@ -4802,10 +4802,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Stages</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Seen, felt, smelt</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4815,6 +4811,66 @@
     </message>
     <message>
         <source>would add to the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean %1, %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no band to hold it against</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never out of its band in the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no climate log covers this piece&apos;s time there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too warm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 too damp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not logged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of this time nothing is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stages and their air</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5217,6 +5273,37 @@
     </message>
     <message>
         <source>A record of the air, not of the meat&apos;s core, and no judgement.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WarmWords</name>
+    <message>
+        <source>No time can be given: see below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is there already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 in the warm air; 8 in 10 pieces take %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1 tenfold steps in a laboratory medium, without lag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm finish, %1: air at %2 and %3, from %4 to %5 lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the growth range of %1: %2 (%3)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7558,6 +7645,10 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <source>Write a few words or add a photo.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 is not a picture that can be shown. Choose a JPEG or PNG file.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PackChangeDialog</name>
@@ -7709,6 +7800,72 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Enter a name and the initials to sign with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PhotoDialog</name>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Previous</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save a copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 · %3 · %4 · %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy of the photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be written. Choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PhotoStrip</name>
+    <message>
+        <source>The photo %1 cannot be shown: it is damaged, or of a kind that cannot be read here. Save a copy to try it elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo %1 is no longer in the book. The note itself is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not readable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo of %1, %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8103,6 +8260,34 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>%1 could not be written. Choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finish it in warm air…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dehydrator or a low oven: how long, and how long where microbes grow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fridge or chamber failed…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power cut, door left open: what each piece there was like, and how warm it became.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter on a note with a photo shows it large.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is in no chamber of the book. Choose its chamber under Change first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This note has no photo.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8693,6 +8878,22 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <source>Evidence beside each other, and a signed decision</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a p&amp;hoto…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No photo of this piece yet. The cut face says more than a number does: take one, and the next batch can be held beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish it in warm a&amp;ir…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::ScaleDialog</name>
@@ -9156,6 +9357,125 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::WarmDialog</name>
+    <message>
+        <source>%1: finish in warm air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Record in the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air of the device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water of the piece now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begun now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Air of the device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its &amp;humidity, a guess if not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Loss wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Water of the piece now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Thickness now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How &amp;far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours inside growth ranges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Organism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In its range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loss is known yet: weigh the piece first, so that there is a start to count from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill in what is empty above, and the hours stand here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from the pace it dries at where it hangs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned from published figures: its own pace is not known well enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no answer to record yet.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

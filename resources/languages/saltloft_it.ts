@@ -4802,10 +4802,6 @@
         <translation>%1 · %2</translation>
     </message>
     <message>
-        <source>Stages</source>
-        <translation>Fasi</translation>
-    </message>
-    <message>
         <source>Seen, felt, smelt</source>
         <translation>Visto, toccato, annusato</translation>
     </message>
@@ -4816,6 +4812,66 @@
     <message>
         <source>would add to the picture</source>
         <translation>completerebbe il quadro</translation>
+    </message>
+    <message>
+        <source>mean %1, %2 to %3</source>
+        <translation>media %1, da %2 a %3</translation>
+    </message>
+    <message>
+        <source>no band to hold it against</source>
+        <translation>nessuna banda di confronto</translation>
+    </message>
+    <message>
+        <source>never out of its band in the log</source>
+        <translation>nel registro mai fuori banda</translation>
+    </message>
+    <message>
+        <source>%1: air</source>
+        <translation>%1: aria</translation>
+    </message>
+    <message>
+        <source>no log</source>
+        <translation>nessun registro</translation>
+    </message>
+    <message>
+        <source>no climate log covers this piece&apos;s time there</source>
+        <translation>nessun registro del clima copre il tempo di questo pezzo lì</translation>
+    </message>
+    <message>
+        <source>%1: temperature</source>
+        <translation>%1: temperatura</translation>
+    </message>
+    <message>
+        <source>%1 too cold</source>
+        <translation>%1 troppo freddo</translation>
+    </message>
+    <message>
+        <source>%1 too warm</source>
+        <translation>%1 troppo caldo</translation>
+    </message>
+    <message>
+        <source>%1: humidity</source>
+        <translation>%1: umidità</translation>
+    </message>
+    <message>
+        <source>%1 too dry</source>
+        <translation>%1 troppo secco</translation>
+    </message>
+    <message>
+        <source>%1 too damp</source>
+        <translation>%1 troppo umido</translation>
+    </message>
+    <message>
+        <source>%1: not logged</source>
+        <translation>%1: non registrato</translation>
+    </message>
+    <message>
+        <source>of this time nothing is known</source>
+        <translation>di questo tempo non si sa niente</translation>
+    </message>
+    <message>
+        <source>Stages and their air</source>
+        <translation>Fasi e la loro aria</translation>
     </message>
 </context>
 <context>
@@ -5218,6 +5274,37 @@
     <message>
         <source>A record of the air, not of the meat&apos;s core, and no judgement.</source>
         <translation>Una registrazione dell&apos;aria, non del cuore della carne, e nessun giudizio.</translation>
+    </message>
+</context>
+<context>
+    <name>WarmWords</name>
+    <message>
+        <source>No time can be given: see below.</source>
+        <translation>Non si può dare un tempo: vedere sotto.</translation>
+    </message>
+    <message>
+        <source>It is there already.</source>
+        <translation>Ci è già arrivato.</translation>
+    </message>
+    <message>
+        <source>About %1 in the warm air; 8 in 10 pieces take %2 to %3.</source>
+        <translation>Circa %1 nell&apos;aria calda; 8 pezzi su 10 impiegano da %2 a %3.</translation>
+    </message>
+    <message>
+        <source>at most %1 tenfold steps in a laboratory medium, without lag</source>
+        <translation>al massimo %1 decuplicazioni in un terreno di laboratorio, senza latenza</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nessuna</translation>
+    </message>
+    <message>
+        <source>Warm finish, %1: air at %2 and %3, from %4 to %5 lost.</source>
+        <translation>Finitura calda, %1: aria a %2 e %3, calo da %4 a %5.</translation>
+    </message>
+    <message>
+        <source>In the growth range of %1: %2 (%3)</source>
+        <translation>Nell&apos;intervallo di crescita di %1: %2 (%3)</translation>
     </message>
 </context>
 <context>
@@ -7564,6 +7651,10 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>Write a few words or add a photo.</source>
         <translation>Scrivere qualche parola o aggiungere una foto.</translation>
     </message>
+    <message>
+        <source>%1 is not a picture that can be shown. Choose a JPEG or PNG file.</source>
+        <translation>%1 non è un&apos;immagine che si possa mostrare. Scegliere un file JPEG o PNG.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PackChangeDialog</name>
@@ -7716,6 +7807,72 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Enter a name and the initials to sign with.</source>
         <translation>Inserire un nome e le iniziali con cui firma.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PhotoDialog</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>&amp;Previous</source>
+        <translation>&amp;Precedente</translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation>&amp;Successiva</translation>
+    </message>
+    <message>
+        <source>&amp;Save a copy…</source>
+        <translation>Salva una &amp;copia…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>C&amp;hiudi</translation>
+    </message>
+    <message>
+        <source>%1 of %2 · %3 · %4 · %5</source>
+        <translation>%1 di %2 · %3 · %4 · %5</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Save a copy of the photo</source>
+        <translation>Salva una copia della foto</translation>
+    </message>
+    <message>
+        <source>The copy is in %1.</source>
+        <translation>La copia è in %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written. Choose another place.</source>
+        <translation>%1 non si è potuto scrivere. Scegliere un altro posto.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PhotoStrip</name>
+    <message>
+        <source>The photo %1 cannot be shown: it is damaged, or of a kind that cannot be read here. Save a copy to try it elsewhere.</source>
+        <translation>La foto %1 non si può mostrare: è danneggiata, o di un tipo che qui non si legge. Salvarne una copia per provarla altrove.</translation>
+    </message>
+    <message>
+        <source>The photo %1 is no longer in the book. The note itself is kept.</source>
+        <translation>La foto %1 non è più nel libro. La nota stessa resta.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>%1: not readable</source>
+        <translation>%1: non leggibile</translation>
+    </message>
+    <message>
+        <source>Photo of %1, %2</source>
+        <translation>Foto di %1, %2</translation>
     </message>
 </context>
 <context>
@@ -8110,6 +8267,34 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>%1 could not be written. Choose another place.</source>
         <translation>%1 non si è potuto scrivere. Scegliere un altro posto.</translation>
+    </message>
+    <message>
+        <source>finish it in warm air…</source>
+        <translation>finirlo in aria calda…</translation>
+    </message>
+    <message>
+        <source>A dehydrator or a low oven: how long, and how long where microbes grow.</source>
+        <translation>Un essiccatore o un forno basso: quanto tempo, e quanto dove i microbi crescono.</translation>
+    </message>
+    <message>
+        <source>the fridge or chamber failed…</source>
+        <translation>guasto del frigorifero o della cella…</translation>
+    </message>
+    <message>
+        <source>Power cut, door left open: what each piece there was like, and how warm it became.</source>
+        <translation>Corrente mancata, porta aperta: com&apos;era ogni pezzo e quanto caldo ha fatto.</translation>
+    </message>
+    <message>
+        <source>Enter on a note with a photo shows it large.</source>
+        <translation>Invio su una nota con foto la mostra in grande.</translation>
+    </message>
+    <message>
+        <source>%1 is in no chamber of the book. Choose its chamber under Change first.</source>
+        <translation>%1 non è in nessuna cella del libro. Scegliere prima la sua cella in Modifica.</translation>
+    </message>
+    <message>
+        <source>This note has no photo.</source>
+        <translation>Questa nota non ha foto.</translation>
     </message>
 </context>
 <context>
@@ -8700,6 +8885,22 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>Evidence beside each other, and a signed decision</source>
         <translation>Prove una accanto all&apos;altra, e una decisione firmata</translation>
     </message>
+    <message>
+        <source>Photos</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Add a p&amp;hoto…</source>
+        <translation>Aggiungi una f&amp;oto…</translation>
+    </message>
+    <message>
+        <source>No photo of this piece yet. The cut face says more than a number does: take one, and the next batch can be held beside it.</source>
+        <translation>Ancora nessuna foto di questo pezzo. La faccia di taglio dice più di un numero: farne una, e la prossima partita si potrà metterle accanto.</translation>
+    </message>
+    <message>
+        <source>Finish it in warm a&amp;ir…</source>
+        <translation>Finir&amp;lo in aria calda…</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::ScaleDialog</name>
@@ -9163,6 +9364,125 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
             <numerusform>La registrazione è tenuta come nota su %n partita.</numerusform>
             <numerusform>La registrazione è tenuta come nota su %n partite.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::WarmDialog</name>
+    <message>
+        <source>%1: finish in warm air</source>
+        <translation>%1: finire in aria calda</translation>
+    </message>
+    <message>
+        <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
+        <translation>Un essiccatore o un forno basso toglie l&apos;ultima acqua in poche ore. Quelle ore le passa anche dove i microbi crescono. Ciò che sta qui è calcolato dal ritmo del pezzo e da cifre pubblicate; non giudica niente. Seguire le proprie norme.</translation>
+    </message>
+    <message>
+        <source>&amp;Record in the book</source>
+        <translation>&amp;Registra nel libro</translation>
+    </message>
+    <message>
+        <source>Air of the device</source>
+        <translation>Aria dell&apos;apparecchio</translation>
+    </message>
+    <message>
+        <source>Its humidity</source>
+        <translation>La sua umidità</translation>
+    </message>
+    <message>
+        <source>Loss wanted</source>
+        <translation>Calo voluto</translation>
+    </message>
+    <message>
+        <source>Water of the piece now</source>
+        <translation>Acqua del pezzo ora</translation>
+    </message>
+    <message>
+        <source>Thickness now</source>
+        <translation>Spessore ora</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>A che punto è</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>pianificato</translation>
+    </message>
+    <message>
+        <source>begun now</source>
+        <translation>iniziato ora</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>finito</translation>
+    </message>
+    <message>
+        <source>&amp;Air of the device</source>
+        <translation>&amp;Aria dell&apos;apparecchio</translation>
+    </message>
+    <message>
+        <source>Its &amp;humidity, a guess if not measured</source>
+        <translation>La sua &amp;umidità, stimata se non misurata</translation>
+    </message>
+    <message>
+        <source>&amp;Loss wanted</source>
+        <translation>&amp;Calo voluto</translation>
+    </message>
+    <message>
+        <source>&amp;Water of the piece now</source>
+        <translation>Ac&amp;qua del pezzo ora</translation>
+    </message>
+    <message>
+        <source>&amp;Thickness now</source>
+        <translation>&amp;Spessore ora</translation>
+    </message>
+    <message>
+        <source>How &amp;far it is</source>
+        <translation>A che &amp;punto è</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Quanto dura</translation>
+    </message>
+    <message>
+        <source>Hours inside growth ranges</source>
+        <translation>Ore negli intervalli di crescita</translation>
+    </message>
+    <message>
+        <source>Organism</source>
+        <translation>Organismo</translation>
+    </message>
+    <message>
+        <source>In its range</source>
+        <translation>Nel suo intervallo</translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <translation>Accanto</translation>
+    </message>
+    <message>
+        <source>No loss is known yet: weigh the piece first, so that there is a start to count from.</source>
+        <translation>Non è ancora noto un calo: pesare prima il pezzo, perché ci sia un inizio da cui contare.</translation>
+    </message>
+    <message>
+        <source>Fill in what is empty above, and the hours stand here.</source>
+        <translation>Riempire ciò che sopra è vuoto, e qui stanno le ore.</translation>
+    </message>
+    <message>
+        <source>Reckoned from the pace it dries at where it hangs.</source>
+        <translation>Calcolato dal ritmo con cui asciuga dove è appeso.</translation>
+    </message>
+    <message>
+        <source>Reckoned from published figures: its own pace is not known well enough.</source>
+        <translation>Calcolato da cifre pubblicate: il suo ritmo non è noto abbastanza bene.</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source>There is no answer to record yet.</source>
+        <translation>Non c&apos;è ancora una risposta da registrare.</translation>
     </message>
 </context>
 <context>
