@@ -2630,6 +2630,25 @@
     </message>
 </context>
 <context>
+    <name>ManualText</name>
+    <message>
+        <source>Saltloft: the manual</source>
+        <translation>Saltloft: das Handbuch</translation>
+    </message>
+    <message>
+        <source>Plan, weigh and follow cured and air-dried meat.</source>
+        <translation>Gepökeltes und luftgetrocknetes Fleisch planen, wiegen und verfolgen.</translation>
+    </message>
+    <message>
+        <source>The pictures show an invented demonstration book; no producer, batch or person in it exists.</source>
+        <translation>Die Bilder zeigen ein erfundenes Vorführbuch; keinen Betrieb, keine Charge und keine Person darin gibt es.</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+</context>
+<context>
     <name>MixBench</name>
     <message>
         <source>nitrite 6.25 %; nitrate 4 %</source>
@@ -6355,6 +6374,63 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
 </context>
 <context>
+    <name>ui::pages::GuidePage</name>
+    <message>
+        <source>Guide</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation>Kapitel</translation>
+    </message>
+    <message>
+        <source>Chapters</source>
+        <translation>Kapitel</translation>
+    </message>
+    <message>
+        <source>Text of the chapter</source>
+        <translation>Text des Kapitels</translation>
+    </message>
+    <message>
+        <source>Search the guide</source>
+        <translation>Im Handbuch suchen</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious</source>
+        <translation>&amp;Vorherige</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt</source>
+        <translation>Nä&amp;chste</translation>
+    </message>
+    <message>
+        <source>The guide is in English.</source>
+        <translation>Das Handbuch ist auf Englisch.</translation>
+    </message>
+    <message>
+        <source>“%1” is not in the guide.</source>
+        <translation>„%1“ steht nicht im Handbuch.</translation>
+    </message>
+    <message>
+        <source>How the work goes, what to do when, and the mathematics</source>
+        <translation>Wie die Arbeit geht, was wann zu tun ist, und die Mathematik</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n Stelle</numerusform>
+            <numerusform>%n Stellen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n chapter(s)</source>
+        <translation>
+            <numerusform>%1 in %n Kapitel</numerusform>
+            <numerusform>%1 in %n Kapiteln</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::HangingPage</name>
     <message>
         <source>What hangs</source>
@@ -6810,6 +6886,10 @@ Gepökeltes und luftgetrocknetes Fleisch planen, wiegen und verfolgen.
 
 Freie Software unter der GNU General Public License, Version 3 oder später.
 Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheidet sie nicht.</translation>
+    </message>
+    <message>
+        <source>&amp;Guide to this page</source>
+        <translation>&amp;Handbuch zu dieser Seite</translation>
     </message>
 </context>
 <context>

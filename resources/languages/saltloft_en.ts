@@ -109,6 +109,23 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::GuidePage</name>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n place</numerusform>
+            <numerusform>%n places</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n chapter(s)</source>
+        <translation>
+            <numerusform>%1 in %n chapter</numerusform>
+            <numerusform>%1 in %n chapters</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::ImportLogDialog</name>
     <message numerus="yes">
         <source>%n reading(s)</source>

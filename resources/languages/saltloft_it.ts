@@ -2630,6 +2630,25 @@
     </message>
 </context>
 <context>
+    <name>ManualText</name>
+    <message>
+        <source>Saltloft: the manual</source>
+        <translation>Saltloft: il manuale</translation>
+    </message>
+    <message>
+        <source>Plan, weigh and follow cured and air-dried meat.</source>
+        <translation>Pianificare, pesare e seguire carni salate e asciugate all&apos;aria.</translation>
+    </message>
+    <message>
+        <source>The pictures show an invented demonstration book; no producer, batch or person in it exists.</source>
+        <translation>Le immagini mostrano un libro dimostrativo inventato; nessun produttore, partita o persona al suo interno esiste.</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Indice</translation>
+    </message>
+</context>
+<context>
     <name>MixBench</name>
     <message>
         <source>nitrite 6.25 %; nitrate 4 %</source>
@@ -6355,6 +6374,63 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
 </context>
 <context>
+    <name>ui::pages::GuidePage</name>
+    <message>
+        <source>Guide</source>
+        <translation>Guida</translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation>Capitolo</translation>
+    </message>
+    <message>
+        <source>Chapters</source>
+        <translation>Capitoli</translation>
+    </message>
+    <message>
+        <source>Text of the chapter</source>
+        <translation>Testo del capitolo</translation>
+    </message>
+    <message>
+        <source>Search the guide</source>
+        <translation>Cerca nella guida</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious</source>
+        <translation>Pre&amp;cedente</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt</source>
+        <translation>S&amp;uccessivo</translation>
+    </message>
+    <message>
+        <source>The guide is in English.</source>
+        <translation>La guida è in inglese.</translation>
+    </message>
+    <message>
+        <source>“%1” is not in the guide.</source>
+        <translation>«%1» non è nella guida.</translation>
+    </message>
+    <message>
+        <source>How the work goes, what to do when, and the mathematics</source>
+        <translation>Come si lavora, che cosa fare quando, e la matematica</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n punti</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n chapter(s)</source>
+        <translation>
+            <numerusform>%1 in %n capitolo</numerusform>
+            <numerusform>%1 in %n capitoli</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::HangingPage</name>
     <message>
         <source>What hangs</source>
@@ -6810,6 +6886,10 @@ Pianificare, pesare e seguire carni salate e asciugate all&apos;aria.
 
 Software libero con licenza GNU General Public License, versione 3 o successiva.
 Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</translation>
+    </message>
+    <message>
+        <source>&amp;Guide to this page</source>
+        <translation>&amp;Guida a questa pagina</translation>
     </message>
 </context>
 <context>

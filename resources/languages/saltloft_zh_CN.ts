@@ -2627,6 +2627,25 @@
     </message>
 </context>
 <context>
+    <name>ManualText</name>
+    <message>
+        <source>Saltloft: the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan, weigh and follow cured and air-dried meat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pictures show an invented demonstration book; no producer, batch or person in it exists.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>MixBench</name>
     <message>
         <source>nitrite 6.25 %; nitrate 4 %</source>
@@ -6341,6 +6360,61 @@ If this is right, press Keep again.</source>
     </message>
 </context>
 <context>
+    <name>ui::pages::GuidePage</name>
+    <message>
+        <source>Guide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chapters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text of the chapter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search the guide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The guide is in English.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not in the guide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the work goes, what to do when, and the mathematics</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n chapter(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::HangingPage</name>
     <message>
         <source>What hangs</source>
@@ -6785,6 +6859,10 @@ Plan, weigh and follow cured and air-dried meat.
 
 Free software under the GNU General Public License, version 3 or later.
 It keeps records and computes; it does not decide whether food may be eaten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Guide to this page</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

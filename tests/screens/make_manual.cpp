@@ -5,6 +5,7 @@
 #include "ui/pages/main_window.h"
 #include "ui/print/manual.h"
 #include "ui/text/guide.h"
+#include "ui/text/languages.h"
 
 #include <QApplication>
 #include <QDir>
@@ -52,6 +53,7 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_SCALE_FACTOR", "2"); // pictures as sharp as print is
     QApplication application(argc, argv);
+    ui::text::load_texts(application, QStringLiteral("en")); // the plurals of English
     const QDir folder(QCoreApplication::arguments().value(1, QStringLiteral("build/manual")));
     folder.mkpath(QStringLiteral("pictures"));
     QTemporaryDir place;

@@ -201,10 +201,10 @@ void GuidePage::say_found() {
         places += int(here);
         chapters += here > 0 ? 1 : 0;
     }
-    const QString number = places == 1 ? tr("1 place") : tr("%1 places").arg(places);
+    const QString number = tr("%n place(s)", nullptr, places);
     found_->setText(words.isEmpty() ? QString()
                     : chapters < 2  ? number
-                                    : tr("%1 in %2 chapters").arg(number).arg(chapters));
+                                    : tr("%1 in %n chapter(s)", nullptr, chapters).arg(number));
 }
 
 void GuidePage::find_next(bool backward) {
