@@ -117,7 +117,15 @@ struct Meat {
 };
 
 /// What a wish or a target is about; shares are those of Dose (mix_sheet.h).
-enum class Aim { salt, sugar, nitrite, nitrate, added_water, alcohol };
+enum class Aim {
+    salt,
+    sugar,
+    nitrite,
+    nitrate,
+    nitrite_and_nitrate, ///< the sum of both, as some laws limit it
+    added_water,
+    alcohol
+};
 
 /// "Salt at least 2.5 %": what the solver tries to reach.
 struct Wish {

@@ -43,6 +43,8 @@ double content(const facts::Composition& composition, Aim aim) {
         return best(Component::sodium_nitrite) + best(Component::potassium_nitrite) *
                                                      facts::no2_in_potassium_nitrite /
                                                      facts::no2_in_sodium_nitrite;
+    case Aim::nitrite_and_nitrate:
+        return content(composition, Aim::nitrite) + content(composition, Aim::nitrate);
     case Aim::nitrate:
         return best(Component::sodium_nitrate) + best(Component::potassium_nitrate) *
                                                      facts::no3_in_potassium_nitrate /
@@ -65,6 +67,8 @@ MassShare dose_for(const Dose& dose, Aim aim) {
         return dose.nitrite.best;
     case Aim::nitrate:
         return dose.nitrate.best;
+    case Aim::nitrite_and_nitrate:
+        return dose.nitrite.best + dose.nitrate.best;
     }
     return MassShare::fraction(0);
 }
@@ -96,6 +100,27 @@ DoseForm form_of(const RecipeDocument& recipe, Aim aim) {
         break;
     }
     return form;
+}
+
+/// What a limit is about, in the solver's words; absent for what no dose is solved for.
+std::optional<Aim> aim_of(facts::Substance substance) {
+    switch (substance) {
+    case facts::Substance::nitrite:
+        return Aim::nitrite;
+    case facts::Substance::nitrate:
+        return Aim::nitrate;
+    case facts::Substance::nitrite_and_nitrate:
+        return Aim::nitrite_and_nitrate;
+    default:
+        return std::nullopt;
+    }
+}
+
+/// A limit on ions as one on the sodium salt. A sum takes the nitrate's factor (1.371), which is
+/// smaller than the nitrite's (1.500): never more than the law allows.
+MassShare as_sodium_salt(Aim aim, MassShare ions) {
+    return aim == Aim::nitrite ? facts::sodium_nitrite_from_ion(ions)
+                               : facts::sodium_nitrate_from_ion(ions);
 }
 
 /// One side of a wish, or a limit's maximum.
@@ -159,9 +184,8 @@ class Solver {
         }
         const double skin = basis_share(*limits_, recipe_.meat, facts_.constants);
         for (const auto& limit : limits_->limits) {
-            const bool nitrite = limit.substance == facts::Substance::nitrite;
-            if ((!nitrite && limit.substance != facts::Substance::nitrate) ||
-                limit.basis == facts::LimitBasis::residual) {
+            const auto aim = aim_of(limit.substance);
+            if (!aim || limit.basis == facts::LimitBasis::residual) {
                 continue;
             }
             auto share =
@@ -170,14 +194,12 @@ class Solver {
                 continue;
             }
             if (limit.expressed_as == facts::ExpressedAs::ion) {
-                share = nitrite ? facts::sodium_nitrite_from_ion(*share)
-                                : facts::sodium_nitrate_from_ion(*share);
+                share = as_sodium_salt(*aim, *share);
             }
             if (limit.basis == facts::LimitBasis::finished && recipe_.expected_loss) {
                 share = *share * (1 - recipe_.expected_loss->as_fraction());
             }
-            goals_.push_back(
-                {nitrite ? Aim::nitrite : Aim::nitrate, false, *share * skin, 0, true});
+            goals_.push_back({*aim, false, *share * skin, 0, true});
         }
     }
 

@@ -31,11 +31,12 @@ inline constexpr Table<Basis, 4> bases = {{
     {"total_water", Basis::total_water},
 }};
 
-inline constexpr Table<Aim, 6> aims = {{
+inline constexpr Table<Aim, 7> aims = {{
     {"salt", Aim::salt},
     {"sugar", Aim::sugar},
     {"nitrite", Aim::nitrite},
     {"nitrate", Aim::nitrate},
+    {"nitrite_and_nitrate", Aim::nitrite_and_nitrate},
     {"added_water", Aim::added_water},
     {"alcohol", Aim::alcohol},
 }};

@@ -92,6 +92,31 @@ TEST(Solver, ALawsMaximumGoesBeforeAWish) {
     EXPECT_NEAR(solution->unmet[0].by().in_ppm(), 200, 0.001);
 }
 
+// Canada, Meat Inspection Regulations as quoted in resources/facts/limits.json (ca-cured): at most
+// 200 ppm of nitrite and nitrate in any combination. Asked for 150 of each, the sum is held.
+TEST(Solver, AMaximumForNitriteAndNitrateTogetherIsHeldForTheirSum) {
+    const auto recipe = recipe_of(
+        R"({"saltloft_recipe":1,"method":"dry","lines":[
+            {"ingredient":"table_salt","amount":"2.5 %"},
+            {"ingredient":"cure_no2","amount":"0.25 %","label":{"nitrite":"6.25 %","nitrate":"4 %"}}],
+            "wishes":[{"what":"nitrite","at_least":"150 ppm"},{"what":"nitrate","at_least":"150 ppm"}]})");
+    const auto* limits = facts().limit_sets.find("ca-cured");
+    ASSERT_NE(limits, nullptr);
+    const auto free = solve_mix(recipe, Mass::kilograms(1), facts());
+    ASSERT_TRUE(free.has_value());
+    EXPECT_TRUE(free->unmet.empty());
+    EXPECT_GT(free->masses[1].in_grams(), 3.7) << "150 ppm of nitrate at 4 % take 3.75 g";
+
+    const auto held = solve_mix(recipe, Mass::kilograms(1), facts(), limits);
+    ASSERT_TRUE(held.has_value());
+    // 200 ppm at 6.25 % + 4 % in one kilogram: 0.2 g / 0.1025.
+    EXPECT_NEAR(held->masses[1].in_grams(), 0.2 / 0.1025, 1e-4);
+    EXPECT_FALSE(held->unmet.empty());
+    for (const auto& unmet : held->unmet) {
+        EXPECT_FALSE(unmet.of_limit);
+    }
+}
+
 TEST(Solver, WorksInAPumpedPickle) {
     const auto recipe = recipe_of(
         R"({"saltloft_recipe":1,"method":"injected","pump":"10 %","lines":[
