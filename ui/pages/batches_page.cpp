@@ -6,6 +6,7 @@
 #include "ui/pages/page_frame.h"
 #include "ui/pages/piece_dialog.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/printable.h"
 #include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/model_words.h"
@@ -218,6 +219,17 @@ void BatchesPage::arrive(const Place& place) {
     if (place.row > 0) {
         batch_ = place.row;
     }
+}
+
+std::vector<print::Printable> BatchesPage::printables() {
+    std::vector<print::Printable> printables;
+    if (batch_ > 0) {
+        printables =
+            print::batch_printables(workspace_.book(), core::model::BatchId::from_row(batch_),
+                                    workspace_.now(), workspace_.style());
+    }
+    printables.push_back(list_printable(*batch_table_->model(), {.title = tr("Batches")}));
+    return printables;
 }
 
 void BatchesPage::refresh() {

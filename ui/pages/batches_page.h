@@ -23,6 +23,7 @@ class BatchesPage : public Page {
     BatchesPage(presenters::Workspace& workspace, QWidget* parent);
     void arrive(const Place& place) override;
     void refresh() override;
+    std::vector<print::Printable> printables() override;
 
   private:
     using BatchRows = models::RowsModel<core::services::BatchOverview>;

@@ -9,6 +9,7 @@
 #include "ui/pages/table.h"
 #include "ui/pages/upset_dialog.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/printable.h"
 #include "ui/text/climate_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/error_words.h"
@@ -240,6 +241,10 @@ void ChamberPage::fill_choices() {
         box->setVisible(box == first_ ? !here.empty() : here.size() > 1);
     }
     filling_ = false;
+}
+
+std::vector<print::Printable> ChamberPage::printables() {
+    return print::calibration_printables(workspace_.book(), workspace_.today(), workspace_.style());
 }
 
 void ChamberPage::refresh() {

@@ -36,6 +36,7 @@ class ChamberPage : public Page {
     ChamberPage(presenters::Workspace& workspace, QWidget* parent);
     void arrive(const Place& place) override;
     void refresh() override;
+    std::vector<print::Printable> printables() override;
     /// Waits for the air being read (rendered screens, tests).
     void wait();
 

@@ -4,6 +4,7 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/page_frame.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/printable.h"
 #include "ui/text/quantity_words.h"
 
 #include <QComboBox>
@@ -167,6 +168,11 @@ void HangingPage::fill_chambers() {
                           static_cast<qlonglong>(chamber.id.row()));
     }
     chamber_->setCurrentIndex(std::max(0, chamber_->findData(chosen)));
+}
+
+std::vector<print::Printable> HangingPage::printables() {
+    return {list_printable(*table_->model(),
+                           {.title = tr("What hangs"), .empty = tr("Nothing hangs.")})};
 }
 
 void HangingPage::refresh() {

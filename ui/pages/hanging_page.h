@@ -20,6 +20,7 @@ class HangingPage : public Page {
     HangingPage(presenters::Workspace& workspace, QWidget* parent);
     void arrive(const Place& place) override;
     void refresh() override;
+    std::vector<print::Printable> printables() override;
 
   private:
     using Rows = models::RowsModel<presenters::HangingLine>;

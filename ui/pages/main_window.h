@@ -53,6 +53,7 @@ class MainWindow : public QMainWindow {
     void build_edit_menu();
     void build_go_menu();
     void build_help_menu();
+    void print_page();
     QAction* action(const char* name, const QString& text, const QKeySequence& keys = {});
     void restore();
     void book_changed();

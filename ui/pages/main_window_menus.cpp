@@ -2,6 +2,7 @@
 #include "ui/pages/main_window.h"
 
 #include "ui/look/pieces.h"
+#include "ui/pages/print_dialog.h"
 #include "ui/presenters/workspace.h"
 
 #include <QAction>
@@ -40,11 +41,7 @@ void MainWindow::build_book_menu() {
     QAction* backup = action("action_backup", tr("&Back up a copy…"));
     connect(backup, &QAction::triggered, this, &MainWindow::backup_asked);
     QAction* print = action("action_print", tr("&Print this page…"), QKeySequence::Print);
-    connect(print, &QAction::triggered, this, [this] {
-        if (page() != nullptr) {
-            page()->print();
-        }
-    });
+    connect(print, &QAction::triggered, this, &MainWindow::print_page);
     QAction* quit = action("action_quit", tr("&Quit"), QKeySequence::Quit);
     quit->setMenuRole(QAction::QuitRole);
     connect(quit, &QAction::triggered, this, &QWidget::close);
@@ -53,6 +50,15 @@ void MainWindow::build_book_menu() {
     menu->addActions({backup, print});
     menu->addSeparator();
     menu->addAction(quit);
+}
+
+void MainWindow::print_page() {
+    auto printables = page() != nullptr ? page()->printables() : std::vector<print::Printable>();
+    if (printables.empty()) {
+        status_->setText(tr("This page has nothing to print."));
+        return;
+    }
+    PrintDialog(workspace_, std::move(printables), this).exec();
 }
 
 void MainWindow::build_edit_menu() {

@@ -7,6 +7,7 @@
 #include "ui/presenters/mix_tables.h"
 
 #include <QSet>
+#include <memory>
 
 class QCheckBox;
 class QComboBox;
@@ -33,6 +34,7 @@ class MixPage : public Page {
     /// `row` is a recipe's id: that recipe's latest version is laid on the bench.
     void arrive(const Place& place) override;
     void refresh() override;
+    std::vector<print::Printable> printables() override;
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -102,6 +104,7 @@ class MixPage : public Page {
     QVBoxLayout* findings_ = nullptr;
     QLineEdit* why_ = nullptr;
     QPushButton* keep_ = nullptr;
+    std::shared_ptr<const core::mix::MixSheet> shown_; ///< for print
 };
 
 } // namespace ui::pages

@@ -3,6 +3,8 @@
 #include "ui/pages/mix_own_dialog.h"
 #include "ui/pages/mix_page.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/mix_bench_sheet.h"
+#include "ui/print/printable.h"
 #include "ui/text/error_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
@@ -215,6 +217,17 @@ void MixPage::show_entry(const presenters::MixEntry& entry) {
     recompute();
 }
 
+std::vector<print::Printable> MixPage::printables() {
+    if (shown_ == nullptr || shown_->lines.empty()) {
+        return {};
+    }
+    return {{tr("Mix sheet"), tr("Mix sheet"),
+             [shown = shown_, style = workspace_.style(),
+              name = name_->text()]() -> core::base::Result<print::Paper> {
+                 return print::Paper(print::mix_bench_sheet(*shown, name, style));
+             }}};
+}
+
 void MixPage::recompute() {
     if (loading_ || keep_ == nullptr) {
         return; // still being built or filled
@@ -239,6 +252,7 @@ void MixPage::recompute() {
             other = core::mix::make_mix_sheet(request, presenters::mix_facts());
         }
     }
+    shown_ = std::make_shared<const core::mix::MixSheet>(sheet);
     show_sheet(sheet, other ? &*other : nullptr);
     show_findings(sheet.findings);
 }

@@ -3,10 +3,18 @@
 #include <QKeySequence>
 #include <QString>
 #include <QWidget>
+#include <vector>
 
 namespace ui::presenters {
 class Workspace;
 }
+
+namespace ui::print {
+struct Printable;
+struct TablePaper;
+} // namespace ui::print
+
+class QAbstractItemModel;
 
 namespace ui::pages {
 
@@ -30,8 +38,8 @@ class Page : public QWidget {
     /// The book or the preferences changed, or the page was just entered: show what is true now.
     /// Called only while the page is the one shown. Must keep what the person is typing.
     virtual void refresh() = 0;
-    /// What Print on the Book menu prints; nothing by default.
-    virtual void print() {}
+    /// What Print on the Book menu offers; nothing by default.
+    virtual std::vector<print::Printable> printables();
 
   Q_SIGNALS:
     void go(const ui::pages::Place& place);
@@ -39,6 +47,11 @@ class Page : public QWidget {
     void said(const QString& sentence);
 
   protected:
+    /// The list of `model` as it stands, for `printables()`. Sorted and filtered as on screen
+    /// where the view's own model is given.
+    [[nodiscard]] print::Printable list_printable(const QAbstractItemModel& model,
+                                                  print::TablePaper paper) const;
+
     presenters::Workspace& workspace_; ///< outlives every page
 };
 

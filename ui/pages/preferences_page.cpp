@@ -5,6 +5,7 @@
 #include "ui/pages/people_and_scales.h"
 #include "ui/presenters/limit_choices.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/printable.h"
 #include "ui/text/date_words.h"
 #include "ui/text/languages.h"
 #include "ui/text/quantity_words.h"
@@ -208,6 +209,10 @@ std::vector<PreferencesPage::Scales::Column> PreferencesPage::scale_columns() co
          false,
          {}},
     };
+}
+
+std::vector<print::Printable> PreferencesPage::printables() {
+    return print::calibration_printables(workspace_.book(), workspace_.today(), workspace_.style());
 }
 
 void PreferencesPage::refresh() {

@@ -19,6 +19,7 @@ class PreferencesPage : public Page {
   public:
     PreferencesPage(presenters::Workspace& workspace, QWidget* parent);
     void refresh() override;
+    std::vector<print::Printable> printables() override;
 
   private:
     using People = models::RowsModel<core::model::Person>;

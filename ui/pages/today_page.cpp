@@ -5,6 +5,7 @@
 #include "ui/pages/page_frame.h"
 #include "ui/presenters/day_work.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/printable.h"
 #include "ui/text/date_words.h"
 
 #include <QCoreApplication>
@@ -171,6 +172,7 @@ class TodayPage : public Page {
   public:
     TodayPage(presenters::Workspace& workspace, QWidget* parent);
     void refresh() override;
+    std::vector<print::Printable> printables() override;
 
   private:
     [[nodiscard]] QWidget* build_full();
@@ -269,6 +271,13 @@ QWidget* TodayPage::build_full() {
 void TodayPage::refresh() {
     show_work();
     work_->ask_forecasts(); // what is ready or soon will be is added when they arrive
+}
+
+std::vector<print::Printable> TodayPage::printables() {
+    return {list_printable(*model_, {.title = tr("Work of the day"),
+                                     .boxes = true,
+                                     .pen_columns = {tr("Remarks")},
+                                     .empty = tr("Nothing is left for today.")})};
 }
 
 void TodayPage::show_work() {

@@ -6,6 +6,7 @@
 #include "ui/pages/piece_dialog.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
+#include "ui/print/printable.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
@@ -179,6 +180,12 @@ void WeighInPage::fill_chambers() {
                           static_cast<qlonglong>(chamber.id.row()));
     }
     chamber_->setCurrentIndex(std::max(0, chamber_->findData(chosen)));
+}
+
+std::vector<print::Printable> WeighInPage::printables() {
+    return {list_printable(*table_->model(), {.title = tr("Weigh-in round"),
+                                              .pen_columns = {tr("On the scale"), tr("Remarks")},
+                                              .empty = tr("Nothing hangs to be weighed.")})};
 }
 
 void WeighInPage::refresh() {

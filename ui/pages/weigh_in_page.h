@@ -27,6 +27,7 @@ class WeighInPage : public Page {
     WeighInPage(presenters::Workspace& workspace, QWidget* parent);
     void arrive(const Place& place) override;
     void refresh() override;
+    std::vector<print::Printable> printables() override;
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
