@@ -27,7 +27,6 @@ PrintDialog::PrintDialog(presenters::Workspace& workspace, std::vector<print::Pr
     auto* row = new QHBoxLayout(this);
     preview_ = look::named(new QPrintPreviewWidget(printer_.get(), this), "print_preview",
                            tr("Preview of the paper"));
-    preview_->setViewMode(QPrintPreviewWidget::AllPagesView);
     connect(preview_, &QPrintPreviewWidget::paintRequested, this, [this](QPrinter* printer) {
         if (paper_) {
             print::print_paper(*paper_, *printer, stamp(), workspace_.style());
@@ -94,6 +93,12 @@ void PrintDialog::choose(int row) {
     }
     save_->setEnabled(paper_.has_value());
     preview_->updatePreview();
+    preview_->fitInView();
+}
+
+void PrintDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    preview_->fitInView(); // the sizes before the first showing mean nothing
 }
 
 int PrintDialog::pages() const {

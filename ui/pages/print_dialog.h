@@ -30,6 +30,9 @@ class PrintDialog : public QDialog {
     QString save_as(const QString& path);
     [[nodiscard]] int pages() const; ///< of what is chosen
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     QWidget* build_list();
     void choose(int row);
