@@ -33,6 +33,31 @@ Day nearest(QDate date, Day today) {
     return text::to_day(best);
 }
 
+/// "20 Mar" by `format`. A day of the week must agree with one of the years nearby, and settles
+/// which; Qt takes no weekday that contradicts the year it reads.
+std::optional<Day> without_its_year(const QString& text, const QString& format, Day today,
+                                    const QLocale& locale) {
+    const auto in = [&](int year) {
+        return locale.toDate(text + QStringLiteral(" %1").arg(year),
+                             format + QStringLiteral(" yyyy"));
+    };
+    if (!format.contains(QLatin1String("ddd"))) {
+        // Without a year Qt would take 1900, which had no 29 February: a leap year is put in.
+        const QDate date = in(2000);
+        return date.isValid() ? std::optional(nearest(date, today)) : std::nullopt;
+    }
+    const QDate now = text::to_qdate(today);
+    QDate best;
+    for (int year = now.year() - 1; year <= now.year() + 1; ++year) {
+        const QDate date = in(year);
+        if (date.isValid() &&
+            (!best.isValid() || std::abs(now.daysTo(date)) < std::abs(now.daysTo(best)))) {
+            best = date;
+        }
+    }
+    return best.isValid() ? std::optional(text::to_day(best)) : std::nullopt;
+}
+
 std::optional<Day> relative(const QString& text, Day today) {
     if (text == DayField::tr("today")) {
         return today;
@@ -76,17 +101,14 @@ core::base::Result<Day> read_day(const QString& typed, Day today, const text::St
             return text::to_day(date);
         }
     }
-    // Without a year Qt would take 1900, which had no 29 February: a leap year is put in.
     QStringList without_year = {text::short_day_format(), text::axis_day_format(),
                                 QStringLiteral("d MMM"),  QStringLiteral("d MMMM"),
                                 QStringLiteral("MMM d"),  QStringLiteral("d.M."),
                                 QStringLiteral("d.M"),    QStringLiteral("ddd d MMM")};
     without_year << (month_first ? QStringLiteral("M/d") : QStringLiteral("d/M"));
     for (const QString& format : without_year) {
-        const QDate date =
-            locale.toDate(text + QStringLiteral(" 2000"), format + QStringLiteral(" yyyy"));
-        if (date.isValid()) {
-            return nearest(date, today);
+        if (const auto day = without_its_year(text, format, today, locale)) {
+            return *day;
         }
     }
     return core::base::fault(ErrorCode::bad_format, text.toStdString());

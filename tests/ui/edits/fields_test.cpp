@@ -1,8 +1,10 @@
 #include "ui/edits/day_field.h"
 #include "ui/edits/quantity_fields.h"
+#include "ui/text/date_words.h"
 
 #include <QLineEdit>
 #include <QTest>
+
 #include <gtest/gtest.h>
 
 using namespace ui::edits;
@@ -82,7 +84,25 @@ TEST(ReadDay, WhatPeopleWrite) {
     EXPECT_EQ(*read("24/12"), day(2026, 12, 24));
     EXPECT_EQ(*read("29 Feb 2028"), day(2028, 2, 29));
     EXPECT_FALSE(read("29 Feb 2027").has_value());
+    // 24 December 2026 is a Thursday.
+    EXPECT_EQ(*read("Thu 24 Dec"), day(2026, 12, 24));
+    EXPECT_EQ(*read("Fri 24 Dec"), day(2027, 12, 24)) << "the weekday settles the year";
+    EXPECT_FALSE(read("Mon 24 Dec").has_value()) << "no such day in the years around";
     EXPECT_FALSE(read("soon").has_value());
+}
+
+TEST(ReadDay, WhatTheProgramItselfWritesInEveryLanguage) {
+    const Day today = day(2026, 11, 25);
+    for (const char* name : {"en_GB", "en_US", "de_DE", "it_IT", "es_ES", "fr_FR", "zh_CN"}) {
+        ui::text::Style style = grams;
+        style.locale = QLocale(QString::fromLatin1(name));
+        for (int ahead = -40; ahead <= 40; ahead += 7) {
+            const QString written = ui::text::short_words(today + ahead, style);
+            const auto found = read_day(written, today, style);
+            ASSERT_TRUE(found.has_value()) << name << ": " << written.toStdString();
+            EXPECT_EQ(*found, today + ahead) << name << ": " << written.toStdString();
+        }
+    }
 }
 
 TEST(ClockField, ReadsTheUsualForms) {
