@@ -5,10 +5,17 @@
 #include "ui/text/error_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 
 namespace ui::presenters {
 namespace {
+
+/// A semicolon, also the wide one of a Chinese keyboard.
+const QRegularExpression& between_parts() {
+    static const QRegularExpression semicolon(QStringLiteral("[;\uFF1B]"));
+    return semicolon;
+}
 
 using core::base::ErrorCode;
 using core::facts::IngredientKind;
@@ -199,7 +206,7 @@ class EntryReader {
     }
 
     void meat() {
-        const auto parts = entry_.meat.split(QLatin1Char(';'), Qt::SkipEmptyParts);
+        const auto parts = entry_.meat.split(between_parts(), Qt::SkipEmptyParts);
         for (const auto& part : parts) {
             const auto mass =
                 core::units::parse_mass(trimmed(part).toStdString(), text::bare_mass_unit(style_),
@@ -283,7 +290,7 @@ MixEntry starting_entry() {
 core::base::Result<Label> parse_label(const QString& text, IngredientKind kind,
                                       const text::Style& style) {
     Label label;
-    const auto parts = text.split(QLatin1Char(';'), Qt::SkipEmptyParts);
+    const auto parts = text.split(between_parts(), Qt::SkipEmptyParts);
     for (const auto& raw : parts) {
         const QString part = raw.trimmed();
         if (part.isEmpty()) {
