@@ -86,6 +86,73 @@ base::Interval<Duration> prediction(const std::vector<double>& days) {
             Duration::days(std::exp(mean + reach))};
 }
 
+void propose_target(Proposal& out, const std::optional<MassShare>& reached) {
+    constexpr double step = 2.5;
+    if (out.texture_score.value_or(0) != 0 && reached) {
+        const double next = reached->in_percent() - step * *out.texture_score;
+        out.target_next = MassShare::percent(std::clamp(std::round(next * 2) / 2, 5.0, 70.0));
+    }
+}
+
+void propose_salt(Proposal& out, const std::optional<MassShare>& reached) {
+    if (!out.salt_now || !reached || reached->as_fraction() >= 1) {
+        return;
+    }
+    out.finished_salt = finished_salt(*out.salt_now, *reached);
+    const MassShare next_loss = out.target_next.value_or(*reached);
+    const MassShare same = *out.finished_salt * (1.0 - next_loss.as_fraction());
+    if (out.target_next) {
+        out.same_salt_dose = same;
+    }
+    constexpr double step = 0.1;
+    constexpr double least = 2.0;
+    constexpr double most = 4.0;
+    const int score = out.salt_score.value_or(0);
+    if (score == 0 || out.salt_now->in_percent() < least || out.salt_now->in_percent() > most) {
+        return; // outside of what is usual already: not ours to move farther
+    }
+    const double wanted = same.in_percent() * (1 - step * score);
+    const double dose = std::clamp(std::round(wanted * 20) / 20, least, most);
+    // A target that moves the other way can eat the change up: then there is nothing to propose.
+    const bool the_right_way = score > 0 ? dose < out.salt_now->in_percent() - 1e-9
+                                         : dose > out.salt_now->in_percent() + 1e-9;
+    if (the_right_way) {
+        out.salt_next = MassShare::percent(dose);
+    }
+}
+
+template <class Counts>
+std::optional<Proposal> propose(const std::vector<FinishedPiece>& finished,
+                                const std::vector<model::Outcome>& outcomes, Counts counts) {
+    const FinishedPiece* newest = nullptr;
+    const model::Outcome* said = nullptr;
+    for (const auto& piece : finished) {
+        if (!counts(piece) || (newest != nullptr && piece.finished <= newest->finished)) {
+            continue;
+        }
+        const auto outcome =
+            std::find_if(outcomes.begin(), outcomes.end(),
+                         [&](const model::Outcome& o) { return o.batch == piece.batch; });
+        if (outcome != outcomes.end()) {
+            newest = &piece;
+            said = &*outcome;
+        }
+    }
+    if (newest == nullptr) {
+        return std::nullopt;
+    }
+    Proposal out{.batch = newest->batch, .finished_on = newest->finished};
+    out.target_now = newest->target;
+    out.salt_now = newest->salt_dose;
+    out.salt_score = said->salt;
+    out.texture_score = said->texture;
+    out.words = said->change_next_time;
+    const auto reached = newest->loss ? newest->loss : newest->target;
+    propose_target(out, reached);
+    propose_salt(out, reached);
+    return out;
+}
+
 } // namespace
 
 std::optional<HistorySummary> summarise(const std::vector<FinishedPiece>& finished,
@@ -157,41 +224,16 @@ MassShare finished_salt(MassShare dose, MassShare loss) {
 std::optional<Proposal> propose_next(const std::vector<FinishedPiece>& finished,
                                      const std::vector<model::Outcome>& outcomes,
                                      const std::string& product) {
-    const FinishedPiece* newest = nullptr;
-    const model::Outcome* said = nullptr;
-    for (const auto& piece : finished) {
-        if (piece.product != product || (newest != nullptr && piece.finished <= newest->finished)) {
-            continue;
-        }
-        const auto outcome =
-            std::find_if(outcomes.begin(), outcomes.end(),
-                         [&](const model::Outcome& o) { return o.batch == piece.batch; });
-        if (outcome != outcomes.end()) {
-            newest = &piece;
-            said = &*outcome;
-        }
-    }
-    if (newest == nullptr) {
-        return std::nullopt;
-    }
-    constexpr double step = 2.5;
-    Proposal out;
-    out.target_now = newest->target;
-    out.salt_score = said->salt;
-    out.texture_score = said->texture;
-    out.words = said->change_next_time;
-    const auto reached = newest->loss ? newest->loss : newest->target;
-    if (said->texture && *said->texture != 0 && reached) {
-        out.target_next = MassShare::percent(
-            std::clamp(reached->in_percent() - step * *said->texture, 5.0, 70.0));
-    }
-    if (newest->salt_dose && reached && reached->as_fraction() < 1) {
-        out.finished_salt = finished_salt(*newest->salt_dose, *reached);
-        if (out.target_next) {
-            out.same_salt_dose = *out.finished_salt * (1.0 - out.target_next->as_fraction());
-        }
-    }
-    return out;
+    return propose(finished, outcomes,
+                   [&](const FinishedPiece& piece) { return piece.product == product; });
+}
+
+std::optional<Proposal> propose_next(const std::vector<FinishedPiece>& finished,
+                                     const std::vector<model::Outcome>& outcomes,
+                                     const std::vector<model::BatchId>& batches) {
+    return propose(finished, outcomes, [&](const FinishedPiece& piece) {
+        return std::find(batches.begin(), batches.end(), piece.batch) != batches.end();
+    });
 }
 
 } // namespace core::planning

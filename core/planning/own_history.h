@@ -62,23 +62,34 @@ own_drying(std::vector<FinishedPiece> finished, std::string product);
 
 /// What an outcome suggests for the next plan. Shown as a proposal; never applied by itself.
 struct Proposal {
+    model::BatchId batch;   ///< whose outcome speaks
+    units::Day finished_on; ///< its newest piece
     std::optional<units::MassShare> target_now;
     std::optional<units::MassShare> target_next; ///< absent: leave it
     /// Finished salt = dose / (1 - loss): what "too salty" was said about.
     std::optional<units::MassShare> finished_salt;
     /// The dose that keeps that finished share at the proposed target; for comparison only.
     std::optional<units::MassShare> same_salt_dose;
+    std::optional<units::MassShare> salt_now;  ///< dose of the raw weight
+    std::optional<units::MassShare> salt_next; ///< of the raw weight; absent: leave it
     std::optional<int> salt_score;
     std::optional<int> texture_score;
     std::string words; ///< the user's own: what to change next time
 };
 
 /// From the newest finished batch of the product that has an outcome; absent when there is none.
-/// Each texture point moves the target by 2.5 points of loss away from what was reached (our own
-/// step, no source), within 5 to 70 %.
+/// Each texture point moves the target by 2.5 points of loss away from what was reached, to the
+/// nearest half point within 5 to 70 %. Each salt point moves the salt of the finished piece by a
+/// tenth of itself; the dose for it is rounded to 0.05 % and kept within 2 to 4 % of the raw
+/// weight, so that a taste never talks anyone into a dose outside what is usual (common practice,
+/// no source). Both steps are our own.
 std::optional<Proposal> propose_next(const std::vector<FinishedPiece>& finished,
                                      const std::vector<model::Outcome>& outcomes,
                                      const std::string& product);
+/// The same from these batches alone, such as those made from one recipe.
+std::optional<Proposal> propose_next(const std::vector<FinishedPiece>& finished,
+                                     const std::vector<model::Outcome>& outcomes,
+                                     const std::vector<model::BatchId>& batches);
 
 /// dose / (1 - loss): the salt stays, the water leaves.
 units::MassShare finished_salt(units::MassShare dose, units::MassShare loss);

@@ -2,6 +2,7 @@
 
 #include "core/planning/clock.h"
 #include "core/planning/redate.h"
+#include "core/services/salt_dose.h"
 
 #include <algorithm>
 #include <cctype>
@@ -228,10 +229,11 @@ base::Result<planning::DaySheet> day_sheet(const Book& book, const DeskView& vie
 base::Result<std::vector<planning::FinishedPiece>> finished_pieces(const Book& book,
                                                                    const units::Zone& zone) {
     Reader reader;
-    std::map<model::BatchId, std::string> products;
-    for (const auto& batch : reader.rows(book.batches())) {
-        products.emplace(batch.id, product_key(batch.product));
+    std::map<model::BatchId, model::Batch> batches;
+    for (auto& batch : reader.rows(book.batches())) {
+        batches.emplace(batch.id, std::move(batch));
     }
+    SaltDoses salt(book);
     std::map<model::PieceId, units::Instant> done;
     for (const auto& decision : reader.rows(book.all_decisions())) {
         if (decision.verdict == model::Verdict::done) {
@@ -253,9 +255,13 @@ base::Result<std::vector<planning::FinishedPiece>> finished_pieces(const Book& b
             loss = units::MassShare::of(*reference - history.weighings.back().net(), *reference);
         }
         const auto& piece = history.piece;
+        const auto batch = batches.find(piece.batch);
+        if (batch == batches.end()) {
+            continue;
+        }
         out.push_back({.piece = piece.id,
                        .batch = piece.batch,
-                       .product = products[piece.batch],
+                       .product = product_key(batch->second.product),
                        .form = piece.form,
                        .thickness = piece.thickness,
                        .chamber = piece.chamber,
@@ -263,7 +269,7 @@ base::Result<std::vector<planning::FinishedPiece>> finished_pieces(const Book& b
                        .finished = zone.day_of(finished->second),
                        .loss = loss,
                        .target = piece.target ? std::optional(piece.target->loss) : std::nullopt,
-                       .salt_dose = {}});
+                       .salt_dose = salt.of(batch->second)});
     }
     if (reader.fault()) {
         return tl::unexpected(*reader.fault());

@@ -34,7 +34,7 @@ base::Result<planning::DaySheet> day_sheet(const Book& book, const DeskView& vie
 
 /// Pieces that were hung and then signed off as done, for learning. `product` is the batch's, as
 /// product_key. The loss counts from the net weight at hanging and is absent where the piece was
-/// cut in between.
+/// cut in between; the salt is that of the recipe as used (salt_dose_of).
 base::Result<std::vector<planning::FinishedPiece>> finished_pieces(const Book& book,
                                                                    const units::Zone& zone);
 

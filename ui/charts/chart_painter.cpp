@@ -77,6 +77,8 @@ ChartPainter::ChartPainter(QWidget* parent) : QObject(parent), plot_(new QCustom
             Q_EMIT clicked(event->position());
         }
     });
+    plot_->setAutoAddPlottableToLegend(false); // build_legend says which
+    connect(plot_, &QCustomPlot::beforeReplot, this, [this] { fit_legend(plot_->width()); });
     connect(plot_, &QCustomPlot::mouseDoubleClick, this, [this] { show_all(); });
 }
 
@@ -113,6 +115,7 @@ void ChartPainter::build() {
     }
     plot_->clearItems();
     plot_->clearPlottables();
+    listed_.clear();
     plot_->plotLayout()->clear();
     plot_->setBackground(look::tokens().surface);
     build_axes();
@@ -121,6 +124,7 @@ void ChartPainter::build() {
     build_series();
     build_levels_and_flags();
     build_strips();
+    build_legend();
     if (x) {
         main_->axis(QCPAxis::atBottom)->setRange(*x);
         main_->axis(QCPAxis::atLeft)->setRange(*y);
@@ -134,7 +138,7 @@ void ChartPainter::build_series() {
     for (const auto& series : spec_.series) {
         auto* graph = plot_->addGraph(x, y);
         const QColor colour = series.ghost ? t.muted : series_colour(series.colour, dark_);
-        graph->setName(series.name);
+        list(graph, series.legend);
         graph->setLineStyle(series.joined ? QCPGraph::lsLine : QCPGraph::lsNone);
         graph->setPen(QPen(colour, series.ghost ? 1.0 : 1.5,
                            series.ghost ? Qt::DotLine : pen_style(series.dash)));
@@ -148,8 +152,6 @@ void ChartPainter::build_series() {
         fill(graph, data);
         if (!faded.isEmpty()) {
             auto* aside = plot_->addGraph(x, y);
-            aside->setName({});
-            aside->removeFromLegend();
             aside->setLineStyle(QCPGraph::lsNone);
             aside->setScatterStyle(scatter_of(Mark::cross, t.muted, t.surface, 8));
             fill(aside, faded);
@@ -165,11 +167,10 @@ void ChartPainter::build_bands() {
         QColor ground = colour;
         ground.setAlpha(dark_ ? 70 : 50);
         auto* low = plot_->addGraph(x, y);
-        low->removeFromLegend();
         low->setPen(QPen(ground, 1.0));
         fill(low, data_of(band.x, band.low));
         auto* high = plot_->addGraph(x, y);
-        high->setName(band.name);
+        list(high, band.legend);
         high->setPen(QPen(ground, 1.0));
         high->setBrush(ground);
         high->setChannelFillGraph(low);
@@ -177,7 +178,6 @@ void ChartPainter::build_bands() {
         fill(high, data_of(band.x, band.high));
         if (!band.middle.isEmpty()) {
             auto* middle = plot_->addGraph(x, y);
-            middle->removeFromLegend();
             middle->setPen(QPen(colour, 1.0, Qt::DashLine));
             fill(middle, data_of(band.x, band.middle));
         }
@@ -231,7 +231,12 @@ std::optional<ChartPainter::Hit> ChartPainter::hit(const QPointF& at, double rea
     for (int s = 0; s < spec_.series.size(); ++s) {
         const auto& points = spec_.series[s].points;
         for (int p = 0; p < points.size(); ++p) {
-            const double distance = std::hypot(x->coordToPixel(points[p].x) - at.x(),
+            if (points[p].reading.isEmpty()) {
+                continue; // read with another series
+            }
+            // A ghost gives way to a piece that lies on it.
+            const double distance = (spec_.series[s].ghost ? 3.0 : 0.0) +
+                                    std::hypot(x->coordToPixel(points[p].x) - at.x(),
                                                y->coordToPixel(points[p].y) - at.y());
             if (distance < best_distance) {
                 best_distance = distance;
@@ -246,6 +251,7 @@ bool ChartPainter::save(const QString& path) {
     const QString suffix = QFileInfo(path).suffix().toLower();
     // A chart that was never laid out has the toolkit's thumbnail size.
     const QSize size = plot_->width() < 300 ? QSize(900, 540) : plot_->size();
+    fit_legend(size.width());
     if (suffix == QLatin1String("svg")) {
         QSvgGenerator svg;
         svg.setFileName(path);

@@ -8,6 +8,7 @@
 class QCustomPlot;
 class QCPAxis;
 class QCPAxisRect;
+class QCPGraph;
 class QCPMarginGroup;
 class QPainter;
 class QWidget;
@@ -56,11 +57,15 @@ class ChartPainter : public QObject {
     void build_series();
     void build_levels_and_flags();
     void build_strips();
+    void list(QCPGraph* graph, const QString& legend);
+    void build_legend();
+    void fit_legend(int width);
     void apply_ranges(bool keep);
 
     QCustomPlot* plot_;
     QCPAxisRect* main_ = nullptr;
     QCPMarginGroup* margins_ = nullptr; ///< keeps all rects under the same days
+    QVector<QCPGraph*> listed_;         ///< in the legend, in its order
     ChartSpec spec_;
     bool dark_ = false;
     std::optional<Hit> marked_;

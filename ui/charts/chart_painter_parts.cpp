@@ -178,6 +178,7 @@ void ChartPainter::build_strips() {
         rect->setMaximumSize(QWIDGETSIZE_MAX, plot_->fontMetrics().height() * 6);
         rect->setMinimumSize(0, plot_->fontMetrics().height() * 4);
         plot_->plotLayout()->addElement(row, 0, rect);
+        plot_->plotLayout()->setRowStretchFactor(row, 0.5); // what is spare is the curve's
         auto* x = rect->axis(QCPAxis::atBottom);
         auto* y = rect->axis(QCPAxis::atLeft);
         dress(x, plot_->font(), false);

@@ -25,18 +25,55 @@ struct Range {
 
 QVector<ChartRow> rows_of(const ChartSpec& spec) {
     QVector<ChartRow> rows;
+    const auto add = [&](const QString& series, const QString& reading, const QStringList& cells,
+                         qint64 tag = 0) {
+        rows.push_back(
+            {series, reading, tag, spec.columns.isEmpty() ? QStringList{reading} : cells});
+    };
     for (const auto& series : spec.series) {
         for (const auto& point : series.points) {
-            rows.push_back({series.name, point.reading, point.tag});
+            if (!point.reading.isEmpty()) { // else it is read with another series
+                add(series.name, point.reading, point.cells, point.tag);
+            }
+        }
+    }
+    for (const auto& band : spec.bands) {
+        for (const auto& cells : band.cells) {
+            add(band.name, cells.join(QLatin1Char(' ')), cells);
+        }
+    }
+    for (const auto& strip : spec.strips) {
+        for (const auto& cells : strip.cells) {
+            add(strip.name, cells.join(QLatin1Char(' ')), cells);
         }
     }
     for (const auto& level : spec.levels) {
-        rows.push_back({level.label, {}, 0});
+        add(level.label, {}, {});
     }
     for (const auto& flag : spec.flags) {
-        rows.push_back({flag.label, {}, 0});
+        add(flag.label, {}, flag.cells);
+    }
+    for (const auto& stretch : spec.stretches) {
+        if (!stretch.cells.isEmpty()) {
+            add(stretch.label, {}, stretch.cells);
+        }
     }
     return rows;
+}
+
+QString pasted(const QStringList& heads, const QVector<ChartRow>& rows) {
+    const auto line = [](QStringList cells) {
+        for (QString& cell : cells) { // a cell is one cell, whatever somebody wrote
+            cell.replace(QLatin1Char('\t'), QLatin1Char(' '))
+                .replace(QLatin1Char('\n'), QLatin1Char(' '));
+        }
+        return cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    };
+    QString text = line(heads);
+    for (const auto& row : rows) {
+        text += line(QStringList{row.series} + row.cells);
+    }
+    return text;
 }
 
 std::optional<Extent> extent_of(const ChartSpec& spec) {

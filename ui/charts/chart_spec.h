@@ -2,6 +2,7 @@
 
 #include <QPair>
 #include <QString>
+#include <QStringList>
 #include <QVector>
 #include <optional>
 
@@ -16,9 +17,10 @@ enum class Dash { solid, dashed, dotted };
 struct Point {
     double x = 0;
     double y = 0;
-    qint64 tag = 0;     ///< what a click on it means (a weighing's row); 0 for nothing
-    QString reading;    ///< the read-out: "Sat 14 Mar, 18:30 · 812 g net · 18.4 % lost"
-    bool faded = false; ///< kept out of the fit
+    qint64 tag = 0;         ///< what a click on it means (a weighing's row); 0 for nothing
+    QString reading;        ///< the read-out: "Sat 14 Mar, 18:30 · 812 g net · 18.4 % lost"
+    bool faded = false;     ///< kept out of the fit
+    QStringList cells = {}; ///< the same for the table, in the order of ChartSpec::columns
 };
 
 struct Series {
@@ -27,8 +29,9 @@ struct Series {
     int colour = 0;
     Mark mark = Mark::dot;
     Dash dash = Dash::solid;
-    bool joined = true; ///< a line through the points
-    bool ghost = false; ///< an earlier piece: thin and quiet, not clickable
+    bool joined = true;  ///< a line through the points
+    bool ghost = false;  ///< an earlier piece: thin and quiet, not clickable
+    QString legend = {}; ///< what the legend says; empty: not listed there
 };
 
 /// A range about a middle line, such as a forecast.
@@ -39,6 +42,8 @@ struct Band {
     QVector<double> middle;
     QVector<double> high;
     int colour = 0;
+    QString legend = {};             ///< as of a series
+    QVector<QStringList> cells = {}; ///< rows for the table: fewer than points, enough to tell
 };
 
 /// A line across the chart at one value, with its own words.
@@ -51,6 +56,7 @@ struct Level {
 struct Flag {
     double x = 0;
     QString label;
+    QStringList cells = {}; ///< for the table
 };
 
 /// A named stretch of time behind everything.
@@ -58,6 +64,7 @@ struct Stretch {
     double from = 0;
     double to = 0;
     QString label;
+    QStringList cells = {}; ///< for the table
 };
 
 /// One reading of a strip; low and high are the extremes of its bucket.
@@ -74,6 +81,7 @@ struct Strip {
     QVector<StripPoint> points;
     std::optional<QPair<double, double>> wanted; ///< the band aimed for
     int colour = 5;
+    QVector<QStringList> cells = {}; ///< rows for the table
 };
 
 enum class TimeAxis {
@@ -95,16 +103,21 @@ struct ChartSpec {
     QVector<Strip> strips;
     std::optional<double> now; ///< a quiet line at the present
     std::optional<QPair<double, double>> y_range;
-    QString summary; ///< the chart in one or two sentences, for those who cannot see it
+    QString summary;     ///< the chart in one or two sentences, for those who cannot see it
+    QStringList columns; ///< heads of the table after the curve's name; empty: "reading"
 };
 
-/// The chart as rows of text: series, reading. What the table beside a chart shows.
+/// The chart as rows of text: what the table in a chart's place shows, for screen readers and to
+/// be copied. `cells` are in the order of ChartSpec::columns, or the reading alone without them.
 struct ChartRow {
     QString series;
     QString reading;
     qint64 tag = 0;
+    QStringList cells = {};
 };
 QVector<ChartRow> rows_of(const ChartSpec& spec);
+/// Rows as text with tabs between, as spreadsheets take it; `heads` first.
+QString pasted(const QStringList& heads, const QVector<ChartRow>& rows);
 
 /// The smallest ranges that hold everything drawn, with a little air. Absent when nothing is.
 struct Extent {

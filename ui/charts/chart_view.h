@@ -6,14 +6,18 @@
 #include <memory>
 
 class QLabel;
+class QPushButton;
+class QStackedWidget;
 
 namespace ui::charts {
 
 class ChartPainter;
+class ChartTable;
 
 /// A chart on screen: drag to pan, wheel or + and - to zoom, double-click or 0 for all, move over
 /// it for a read-out, Left and Right step through the points, Enter or a click chooses one.
-/// The read-out line below says in words what the pointer or the keys are on.
+/// The read-out line below says in words what the pointer or the keys are on. "As a table" beside
+/// it puts the same content as rows in the drawing's place.
 class ChartView : public QWidget {
     Q_OBJECT
   public:
@@ -35,6 +39,9 @@ class ChartView : public QWidget {
     void show_all();
     /// Steps the reading cursor through the points of the clickable series.
     void step(int points);
+    /// The table in the drawing's place, or the drawing again.
+    void show_as_table(bool table);
+    [[nodiscard]] bool is_table() const;
 
   Q_SIGNALS:
     void chosen(qint64 tag);
@@ -45,8 +52,15 @@ class ChartView : public QWidget {
 
   private:
     void read(const QString& text);
+    void read_point();
+    void next_series(int way);
+    QWidget* build_foot(const char* object_name);
     std::unique_ptr<ChartPainter> painter_;
-    QLabel* read_out_;
+    QStackedWidget* stack_;
+    ChartTable* table_;
+    QLabel* read_out_ = nullptr;
+    QPushButton* as_table_ = nullptr;
+    QPushButton* copy_ = nullptr;
     int series_ = 0;
     int point_ = -1;
 };

@@ -92,6 +92,21 @@ QString reading_of(const SeriesPoint& point, const text::Style& style) {
     return reading;
 }
 
+/// The same for the table: a cell a quantity.
+QStringList cells_of(const SeriesPoint& point, const text::Style& style) {
+    const auto spread = [&](const auto& s) {
+        return s ? ClimateChart::tr("%1 (%2 to %3)")
+                       .arg(text::words(s->mean, style), text::words(s->low, style),
+                            text::words(s->high, style))
+                 : QString();
+    };
+    return {text::words(point.from, style), spread(point.temperature), spread(point.humidity),
+            point.dew_point ? text::words(*point.dew_point, style) : QString(),
+            point.drying_force ? ClimateChart::tr("%1 Pa").arg(
+                                     text::number_words(point.drying_force->in_pascals(), style, 0))
+                               : QString()};
+}
+
 /// Calls `each(point)` by time, and `blank(x)` where a gap begins.
 template <class Each, class Blank>
 void walk(const core::chamber::ClimateSeries& series, const Each& each, const Blank& blank) {
@@ -114,6 +129,9 @@ class Builder {
         spec_.title = input_.title;
         spec_.time_zone = QByteArray::fromStdString(style_.zone.name());
         spec_.y_label = quantity_words(quantity_, style_);
+        spec_.columns = {ClimateChart::tr("From"), ClimateChart::tr("Temperature"),
+                         ClimateChart::tr("Humidity"), ClimateChart::tr("Dew point"),
+                         ClimateChart::tr("Drying force")};
         int colour = 0;
         for (const auto& curve : input_.curves) {
             add_curve(curve, colour++);
@@ -143,24 +161,30 @@ class Builder {
         dew.mark = Mark::none;
         dew.dash = Dash::dotted;
         dew.ghost = true; // read with the temperature, not by itself
-        const auto put = [&](double x, const Values& v, const QString& reading, double dew_point) {
+        line.legend = line.name;
+        dew.legend = dew.name;
+        envelope.legend = envelope.name;
+        const auto put = [&](double x, const Values& v, const QString& reading, double dew_point,
+                             const QStringList& cells) {
             envelope.x.push_back(x);
             envelope.low.push_back(v.low);
             envelope.middle.push_back(v.mean);
             envelope.high.push_back(v.high);
-            line.points.push_back({x, v.mean, 0, reading, false});
-            dew.points.push_back({x, dew_point, 0, {}, false});
+            line.points.push_back({x, v.mean, 0, reading, false, cells});
+            dew.points.push_back({x, dew_point, 0, {}, false, {}});
         };
         walk(
             curve.series,
             [&](const SeriesPoint& point) {
                 if (const auto v = values_of(point, quantity_, style_)) {
                     put(middle_of(point), *v, reading_of(point, style_),
-                        point.dew_point ? axis_value(*point.dew_point, style_) : nothing);
+                        point.dew_point ? axis_value(*point.dew_point, style_) : nothing,
+                        cells_of(point, style_));
                 }
             },
             [&](double x) {
-                put(x, {nothing, nothing, nothing}, ClimateChart::tr("no readings"), nothing);
+                put(x, {nothing, nothing, nothing}, ClimateChart::tr("no readings"), nothing,
+                    {ClimateChart::tr("no readings"), {}, {}, {}, {}});
             });
         if (quantity_ != ClimateQuantity::drying_force) {
             spec_.bands.push_back(std::move(envelope));

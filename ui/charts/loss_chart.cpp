@@ -1,12 +1,13 @@
 #include "ui/charts/loss_chart.h"
 
 #include "ui/text/date_words.h"
+#include "ui/text/model_words.h"
 #include "ui/text/quantity_words.h"
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace ui::charts {
 namespace {
@@ -43,14 +44,17 @@ class Builder {
         spec_.time_zone = QByteArray::fromStdString(style_.zone.name());
         spec_.x_label =
             options_.time == TimeAxis::elapsed ? LossChart::tr("days since hung") : QString();
-        spec_.y_label = options_.weight
-                            ? LossChart::tr("net weight, %1").arg(text::mass_unit_name(style_))
-                            : LossChart::tr("weight lost, %");
+        spec_.y_label = y_label();
+        spec_.columns = {LossChart::tr("When"), LossChart::tr("Days since hung"),
+                         LossChart::tr("Net"), LossChart::tr("Lost"), LossChart::tr("Remarks")};
         int colour = 0;
+        bool first_ghost = true;
         for (const auto& curve : input_.curves) {
-            add_curve(curve, colour);
-            if (!curve.ghost) {
-                ++colour;
+            if (curve.ghost) {
+                add_ghost(curve, first_ghost);
+                first_ghost = false;
+            } else {
+                add_curve(curve, colour++);
             }
         }
         add_targets();
@@ -60,43 +64,100 @@ class Builder {
     }
 
   private:
-    [[nodiscard]] double x_of(Instant at, const LossCurve& curve) const {
-        return options_.time == TimeAxis::calendar ? static_cast<double>(at.unix_seconds())
-                                                   : (at - curve.start).in_days();
+    [[nodiscard]] QString y_label() const {
+        if (options_.weight) {
+            return LossChart::tr("net weight, %1").arg(text::mass_unit_name(style_));
+        }
+        return input_.counted_from
+                   ? LossChart::tr("lost of the %1, %").arg(text::words(*input_.counted_from))
+                   : LossChart::tr("weight lost, %");
     }
 
-    [[nodiscard]] double y_of(MassShare loss, const LossCurve& curve) const {
+    [[nodiscard]] double x_of(Instant at, const LossCurve& curve) const {
+        if (options_.time == TimeAxis::elapsed) {
+            return (at - curve.start).in_days();
+        }
+        const double x = static_cast<double>(at.unix_seconds());
+        // On a calendar a ghost hangs beside the first piece, from the same day on.
+        return curve.ghost ? x + (input_.curves.front().start - curve.start).in_seconds() : x;
+    }
+
+    /// A loss from the curve's own reference as a value of the axis.
+    [[nodiscard]] double y_of_shown(MassShare loss, const LossCurve& curve) const {
         if (!options_.weight) {
             return loss.in_percent();
         }
-        const Mass reference = curve.reference.value_or(Mass::grams(0));
-        return weight_value(reference * (1.0 - loss.as_fraction()), style_);
+        const auto& start = curve.ghost ? input_.curves.front().reference : curve.reference;
+        return weight_value(start.value_or(Mass::grams(0)) * (1.0 - loss.as_fraction()), style_);
     }
 
+    /// A loss as the target and the forecast count it, as a loss from the curve's reference.
+    [[nodiscard]] static MassShare shown(MassShare loss, const LossCurve& curve) {
+        if (!curve.target_reference || !curve.reference || curve.reference->in_grams() <= 0) {
+            return loss;
+        }
+        const Mass net = *curve.target_reference * (1.0 - loss.as_fraction());
+        return MassShare::of(*curve.reference - net, *curve.reference);
+    }
+
+    [[nodiscard]] double y_of(MassShare loss, const LossCurve& curve) const {
+        return y_of_shown(shown(loss, curve), curve);
+    }
+
+    [[nodiscard]] QString day_words(Instant at, const LossCurve& curve) const {
+        return text::number_words((at - curve.start).in_days(), style_, 0);
+    }
+
+    [[nodiscard]] Point point_of(const LossPoint& p, const LossCurve& curve) const {
+        Point point;
+        point.x = x_of(p.at, curve);
+        point.y = options_.weight && !curve.ghost ? weight_value(p.net, style_)
+                                                  : y_of_shown(p.loss, curve);
+        point.tag = curve.ghost ? 0 : p.weighing.row();
+        point.faded = p.faded && !curve.ghost;
+        const QString net = text::words(p.net, style_);
+        const QString lost = text::words(p.loss, style_);
+        point.reading = curve.ghost ? LossChart::tr("day %1 \u00B7 %2 net \u00B7 %3 lost")
+                                          .arg(day_words(p.at, curve), net, lost)
+                                    : LossChart::tr("%1 \u00B7 %2 net \u00B7 %3 lost")
+                                          .arg(text::words(p.at, style_), net, lost);
+        if (!p.note.isEmpty()) {
+            point.reading += QStringLiteral(" \u00B7 ") + p.note;
+        }
+        point.cells = {text::words(p.at, style_), day_words(p.at, curve), net, lost, p.note};
+        return point;
+    }
+
+    void add_ghost(const LossCurve& curve, bool listed) {
+        if (options_.weight && !input_.curves.front().reference) {
+            return; // no weight of this piece to compare with
+        }
+        Series series;
+        series.name = LossChart::tr("%1, done earlier").arg(curve.name);
+        series.legend = listed ? LossChart::tr("done earlier") : QString();
+        series.mark = Mark::none;
+        series.ghost = true;
+        for (const auto& p : curve.points) {
+            series.points.push_back(point_of(p, curve));
+        }
+        spec_.series.push_back(std::move(series));
+    }
+
+    /// The mark and the dash go round at different paces: fifteen pieces differ without colour.
     void add_curve(const LossCurve& curve, int colour) {
         static constexpr Mark marks[] = {Mark::dot, Mark::square, Mark::triangle, Mark::diamond,
                                          Mark::ring};
+        static constexpr Dash dashes[] = {Dash::solid, Dash::dashed, Dash::dotted};
         Series series;
         series.name = curve.name;
+        series.legend = curve.name;
         series.colour = colour;
         series.mark = marks[static_cast<std::size_t>(colour) % std::size(marks)];
-        series.ghost = curve.ghost;
+        series.dash = dashes[static_cast<std::size_t>(colour) % std::size(dashes)];
         for (const auto& p : curve.points) {
-            Point point;
-            point.x = x_of(p.at, curve);
-            point.y = options_.weight ? weight_value(p.net, style_) : p.loss.in_percent();
-            point.tag = curve.ghost ? 0 : p.weighing.row();
-            point.faded = p.faded;
-            point.reading = LossChart::tr("%1 · %2 net · %3 lost")
-                                .arg(text::words(p.at, style_), text::words(p.net, style_),
-                                     text::words(p.loss, style_));
-            if (!p.note.isEmpty()) {
-                point.reading += QStringLiteral(" · ") + p.note;
-            }
-            series.points.push_back(point);
+            series.points.push_back(point_of(p, curve));
         }
-        if (options_.forecast && curve.forecast && !curve.ghost &&
-            (!options_.weight || curve.reference)) {
+        if (options_.forecast && curve.forecast && (!options_.weight || curve.reference)) {
             add_band(curve, colour);
         }
         spec_.series.push_back(std::move(series));
@@ -108,7 +169,11 @@ class Builder {
         }
         Band band;
         band.name = LossChart::tr("%1: forecast, 8 in 10 fall inside").arg(curve.name);
+        // One line of the legend for all: each band has its curve's colour and runs on from it.
+        band.legend =
+            spec_.bands.isEmpty() ? LossChart::tr("forecast, 8 in 10 fall inside") : QString();
         band.colour = colour;
+        std::optional<Instant> told;
         for (const auto& p : curve.forecast->curve) {
             // What has been weighed needs no forecast beside it.
             if (curve.forecast->as_of && p.at < *curve.forecast->as_of) {
@@ -120,8 +185,23 @@ class Builder {
             band.low.push_back(std::min(at_p10, at_p90));
             band.middle.push_back(y_of(p.p50, curve));
             band.high.push_back(std::max(at_p10, at_p90));
+            if (!told || (p.at - *told).in_days() >= 7) {
+                band.cells.push_back(band_cells(p, curve));
+                told = p.at;
+            }
         }
         spec_.bands.push_back(std::move(band));
+    }
+
+    [[nodiscard]] QStringList band_cells(const core::model::BandPoint& p,
+                                         const LossCurve& curve) const {
+        const auto loss = [&](MassShare share) { return text::words(shown(share, curve), style_); };
+        const QString net =
+            curve.reference
+                ? text::words(*curve.reference * (1.0 - shown(p.p50, curve).as_fraction()), style_)
+                : QString();
+        return {text::words(style_.zone.day_of(p.at), style_), day_words(p.at, curve), net,
+                loss(p.p50), LossChart::tr("%1 to %2").arg(loss(p.p10), loss(p.p90))};
     }
 
     /// One line for each different target, so that pieces with the same one share it.
@@ -134,16 +214,16 @@ class Builder {
             const bool there =
                 std::any_of(spec_.levels.begin(), spec_.levels.end(),
                             [&](const Level& l) { return std::abs(l.y - y) < 1e-6; });
-            if (!there) {
-                const QString loss = text::words(*curve.target, style_, 0);
-                spec_.levels.push_back(
-                    {y,
-                     options_.weight
-                         ? LossChart::tr("target %1")
-                               .arg(text::words(
-                                   *curve.reference * (1.0 - curve.target->as_fraction()), style_))
-                         : LossChart::tr("target %1").arg(loss)});
+            if (there) {
+                continue;
             }
+            const MassShare loss = shown(*curve.target, curve);
+            spec_.levels.push_back(
+                {y,
+                 LossChart::tr("target %1")
+                     .arg(options_.weight
+                              ? text::words(*curve.reference * (1.0 - loss.as_fraction()), style_)
+                              : text::words(loss, style_, 0))});
         }
     }
 
@@ -159,12 +239,22 @@ class Builder {
             if (!spec_.flags.isEmpty() && x - spec_.flags.back().x < day) {
                 spec_.flags.back().label += QStringLiteral(", ") + event.label;
             } else {
-                spec_.flags.push_back({x, event.label});
+                spec_.flags.push_back(
+                    {x,
+                     event.label,
+                     {text::words(event.at, style_), day_words(event.at, first), {}, {}, {}}});
             }
         }
         for (const auto& stage : input_.stages) {
-            spec_.stretches.push_back(
-                {x_of(stage.from, first), x_of(stage.to, first), stage.label});
+            spec_.stretches.push_back({x_of(stage.from, first),
+                                       x_of(stage.to, first),
+                                       stage.label,
+                                       {text::range_words(style_.zone.day_of(stage.from),
+                                                          style_.zone.day_of(stage.to), style_),
+                                        day_words(stage.from, first),
+                                        {},
+                                        {},
+                                        LossChart::tr("stage")}});
         }
         if (options_.time == TimeAxis::calendar) {
             spec_.strips = input_.climate;
@@ -176,8 +266,13 @@ class Builder {
 
     [[nodiscard]] QString summary() const {
         QStringList parts;
+        int ghosts = 0;
         for (const auto& curve : input_.curves) {
-            if (curve.ghost || curve.points.empty()) {
+            if (curve.points.empty()) {
+                continue;
+            }
+            if (curve.ghost) {
+                ++ghosts;
                 continue;
             }
             const auto& last = curve.points.back();
@@ -185,9 +280,13 @@ class Builder {
                                .arg(curve.name, text::words(last.loss, style_),
                                     text::words(style_.zone.day_of(last.at), style_));
             if (curve.target) {
-                part += LossChart::tr(", target %1").arg(text::words(*curve.target, style_, 0));
+                part += LossChart::tr(", target %1")
+                            .arg(text::words(shown(*curve.target, curve), style_, 0));
             }
             parts << part;
+        }
+        if (ghosts > 0) {
+            parts << LossChart::tr("%n earlier piece(s) for comparison", nullptr, ghosts);
         }
         return parts.join(QStringLiteral("; "));
     }
@@ -199,32 +298,6 @@ class Builder {
 };
 
 } // namespace
-
-QVector<Strip> air_strips(const std::vector<core::drying::AirReading>& air,
-                          const text::Style& style) {
-    if (air.empty()) {
-        return {};
-    }
-    const bool fahrenheit = style.temperature == text::TemperatureStyle::fahrenheit;
-    Strip humidity{LossChart::tr("% RH"), {}, {}, 4};
-    Strip temperature{text::temperature_unit_name(style), {}, {}, 5};
-    std::optional<Instant> last;
-    for (const auto& reading : air) {
-        const double x = static_cast<double>(reading.at.unix_seconds());
-        if (last && (reading.at - *last).in_days() > 1.5) {
-            const double hole = std::numeric_limits<double>::quiet_NaN();
-            humidity.points.push_back({x - 1, hole, hole, hole});
-            temperature.points.push_back({x - 1, hole, hole, hole});
-        }
-        const double rh = reading.humidity.in_percent();
-        const double warmth =
-            fahrenheit ? reading.temperature.in_fahrenheit() : reading.temperature.in_celsius();
-        humidity.points.push_back({x, rh, rh, rh});
-        temperature.points.push_back({x, warmth, warmth, warmth});
-        last = reading.at;
-    }
-    return {humidity, temperature};
-}
 
 ChartSpec loss_chart(const LossChartInput& input, const LossChartOptions& options,
                      const text::Style& style) {

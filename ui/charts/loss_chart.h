@@ -26,11 +26,15 @@ struct LossPoint {
 struct LossCurve {
     QString name;
     std::vector<LossPoint> points;
-    std::optional<core::units::MassShare> target;
     std::optional<core::units::Mass> reference; ///< net start that `loss` counts from
+    std::optional<core::units::MassShare> target;
     std::optional<core::model::Forecast> forecast;
+    /// Net start that the target and the forecast count from; absent: `reference`.
+    std::optional<core::units::Mass> target_reference;
     core::units::Instant start = core::units::Instant::from_unix_seconds(
         0); ///< day 0 of an elapsed axis: hung, else the first point
+    /// An earlier piece, finished: drawn as if hung on the first curve's day, its weight as the
+    /// first curve's would be at that loss. Has neither target nor forecast.
     bool ghost = false;
 };
 
@@ -53,6 +57,8 @@ struct LossChartOptions {
 
 struct LossChartInput {
     QString title;
+    /// Which weight the losses count from, to be named on the axis.
+    std::optional<core::model::ReferenceWeight> counted_from;
     std::vector<LossCurve> curves;
     std::vector<ChartEvent> events; ///< of the first curve
     std::vector<ChartStage> stages;

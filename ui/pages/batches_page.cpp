@@ -21,6 +21,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <limits>
+
 namespace ui::pages {
 
 using core::services::BatchOverview;
@@ -83,10 +85,14 @@ void BatchesPage::build_body(QVBoxLayout* body) {
     heading->addWidget(batch_title_);
     heading->addWidget(change_);
     heading->addWidget(add_piece_);
+    heading->addWidget(build_more());
     column->addLayout(heading);
     batch_facts_ = look::caption({});
     batch_facts_->setObjectName(QStringLiteral("batch_facts"));
     column->addWidget(batch_facts_);
+    outcome_words_ = look::caption({});
+    outcome_words_->setObjectName(QStringLiteral("batch_outcome_words"));
+    column->addWidget(outcome_words_);
     column->addWidget(piece_table_, 1);
 
     auto* split = look::named(new QSplitter(Qt::Vertical), "split", tr("Batches above pieces"));
@@ -261,6 +267,7 @@ void BatchesPage::show_batch(qint64 row) {
         pieces_->set_all(piece_columns(), {});
         batch_title_->setText({});
         batch_facts_->setText({});
+        outcome_words_->hide();
         return;
     }
     const auto id = core::model::BatchId::from_row(row);
@@ -301,6 +308,8 @@ void BatchesPage::show_batch(qint64 row) {
         }
         lines.push_back(std::move(line));
     }
+    compare_->setEnabled(!lines.empty());
+    show_outcome(*batch, lines);
     add_forecasts(lines);
     pieces_->set_all(piece_columns(), std::move(lines));
     workspace_.ask_forecasts(std::move(drying));

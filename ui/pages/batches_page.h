@@ -7,6 +7,7 @@
 
 #include <QHash>
 
+class QAction;
 class QCheckBox;
 class QLabel;
 class QLineEdit;
@@ -31,7 +32,12 @@ class BatchesPage : public Page {
     [[nodiscard]] std::vector<BatchRows::Column> batch_columns() const;
     [[nodiscard]] std::vector<PieceRows::Column> piece_columns() const;
     void build_body(QVBoxLayout* body);
+    QPushButton* build_more();
     void show_batch(qint64 row);
+    // How a batch came out: batches_page_outcome.cpp.
+    void show_outcome(const core::model::Batch& batch,
+                      const std::vector<presenters::PieceLine>& lines);
+    void record_outcome();
     void forecasts_arrived();
     /// True when one was added.
     bool add_forecasts(std::vector<presenters::PieceLine>& lines) const;
@@ -47,6 +53,9 @@ class BatchesPage : public Page {
     QLabel* batch_facts_;
     QPushButton* add_piece_;
     QPushButton* change_;
+    QAction* outcome_;
+    QAction* compare_;
+    QLabel* outcome_words_;
     QHash<qint64, QString> chambers_;
     qint64 batch_ = 0;
 };

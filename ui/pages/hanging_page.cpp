@@ -73,10 +73,14 @@ HangingPage::HangingPage(presenters::Workspace& workspace, QWidget* parent)
     table_->setItemDelegateForColumn(rows_->columnCount() - 1, timeline_);
     table_->set_filling_column(rows_->columnCount() - 1);
     body->addWidget(table_, 1);
-    body->addWidget(look::caption(
+    past_words_ = look::paragraph({});
+    past_words_->setObjectName(QStringLiteral("hanging_past"));
+    body->addWidget(past_words_);
+    key_ = look::caption(
         tr("Bar: how far the loss has come towards the target, from hanging to now. Box: 8 chances "
            "in 10 that the target is reached inside; the line in it is even odds. An arrow: it "
-           "may never be. At target is not done: look, touch and cut before you decide.")));
+           "may never be. At target is not done: look, touch and cut before you decide."));
+    body->addWidget(key_);
     stack_->addWidget(full);
     frame.body->addWidget(stack_, 1);
     connect(chamber_, &QComboBox::activated, this, [this] { refresh(); });
@@ -87,6 +91,7 @@ HangingPage::HangingPage(presenters::Workspace& workspace, QWidget* parent)
     connect(table_, &Table::opened, this, [this](qint64 id) {
         Q_EMIT go({QStringLiteral("piece"), id, {}});
     });
+    connect(table_, &Table::current_changed, this, &HangingPage::show_past);
     connect(&workspace_.forecasts(), &presenters::Forecasts::arrived, this,
             &HangingPage::forecasts_arrived);
 }
@@ -179,6 +184,7 @@ void HangingPage::refresh() {
     all_ = presenters::hanging_lines(workspace_.book());
     presenters::mark_unlike(all_);
     stack_->setCurrentIndex(all_.empty() ? 0 : 1);
+    past_.load(workspace_);
     const qlonglong chamber = chamber_->currentData().toLongLong();
     if (chamber > 0) {
         std::erase_if(all_, [&](const HangingLine& l) {
@@ -203,6 +209,43 @@ void HangingPage::forecasts_arrived() {
     rows_->set_all(columns(), all_);
     show_window();
     answer();
+    show_past(table_->current_id());
+}
+
+/// How long such pieces took so far, of the marked row.
+void HangingPage::show_past(qint64 piece) {
+    const int row = rows_->row_of(piece);
+    QString words;
+    if (row >= 0) {
+        const auto& line = rows_->row(row);
+        const auto& hung = line.line.hung_at;
+        const auto& style = workspace_.style();
+        words = past_.history(
+            {.product = line.product.toStdString(),
+             .form = line.line.piece().form,
+             .chamber = line.line.piece().chamber,
+             .hung_on = hung ? std::optional(style.zone.day_of(*hung)) : std::nullopt},
+            style);
+        if (!words.isEmpty()) {
+            //: %1 a product, %2 sentences about earlier pieces of it
+            words = tr("%1: %2").arg(line.product, words);
+        }
+    }
+    past_words_->setText(words);
+    fit_words();
+}
+
+/// In a low window with large type the rows come first; the words are still read with the table.
+void HangingPage::fit_words() {
+    const bool room = height() >= look::lines(this, 24);
+    key_->setVisible(room);
+    past_words_->setVisible(room && !past_words_->text().isEmpty());
+    table_->setAccessibleDescription(past_words_->text() + QLatin1Char(' ') + key_->text());
+}
+
+void HangingPage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    fit_words();
 }
 
 std::optional<core::units::Instant> HangingPage::asked() const {

@@ -6,6 +6,7 @@
 #include "ui/pages/ready_timeline.h"
 #include "ui/pages/table.h"
 #include "ui/presenters/hanging.h"
+#include "ui/presenters/own_past.h"
 
 class QComboBox;
 class QLabel;
@@ -22,6 +23,9 @@ class HangingPage : public Page {
     void refresh() override;
     std::vector<print::Printable> printables() override;
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     using Rows = models::RowsModel<presenters::HangingLine>;
     [[nodiscard]] std::vector<Rows::Column> columns() const;
@@ -29,12 +33,17 @@ class HangingPage : public Page {
     void forecasts_arrived();
     void show_window();
     void answer();
+    void show_past(qint64 piece);
+    void fit_words();
     [[nodiscard]] std::optional<core::units::Instant> asked() const;
 
     QStackedWidget* stack_;
     QComboBox* chamber_;
     edits::DayField* by_;
     QLabel* answer_;
+    QLabel* past_words_;
+    QLabel* key_; ///< what the marks on the time axis mean
+    presenters::OwnPast past_;
     Rows* rows_;
     Table* table_;
     ReadyTimeline* timeline_;

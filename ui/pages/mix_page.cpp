@@ -2,6 +2,7 @@
 
 #include "ui/look/pieces.h"
 #include "ui/pages/page_frame.h"
+#include "ui/pages/past_box.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/quantity_words.h"
 
@@ -96,6 +97,10 @@ void MixPage::build_recipe(QVBoxLayout* column) {
     row(fields, tr("&Version"), versions_);
     row(fields, tr("&Name"), name_);
     inner->addLayout(fields);
+    past_box_ = new PastBox("mix_past");
+    inner->addWidget(past_box_);
+    connect(past_box_, &PastBox::use, this, &MixPage::use_past);
+    connect(past_box_, &PastBox::take_back, this, &MixPage::take_back_past);
     lines_ = new MixLines;
     inner->addWidget(lines_);
     auto* buttons = new QHBoxLayout;
@@ -114,6 +119,7 @@ void MixPage::build_recipe(QVBoxLayout* column) {
         const auto id = recipes_->currentData().toLongLong();
         if (id <= 0) {
             recipe_.reset();
+            used_past_.reset();
             versions_->clear();
             auto entry = presenters::starting_entry();
             entry.meat = meat_->text();

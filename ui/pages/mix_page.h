@@ -5,6 +5,7 @@
 #include "ui/pages/page.h"
 #include "ui/presenters/mix_bench.h"
 #include "ui/presenters/mix_tables.h"
+#include "ui/presenters/own_past.h"
 
 #include <QSet>
 #include <memory>
@@ -24,6 +25,8 @@ class Banner;
 }
 
 namespace ui::pages {
+
+class PastBox;
 
 /// The mix bench: a recipe in any form on one side, what it really is for this meat and this
 /// scale on the other. Everything follows every key press; recipes are kept in versions.
@@ -60,6 +63,10 @@ class MixPage : public Page {
     void show_standing(const core::model::Findings& findings);
     void fit_tables();
     void find_amounts();
+    // What batches made from this recipe said: mix_page_past.cpp.
+    void show_past();
+    void use_past();
+    void take_back_past();
     void add_own();
     void keep();
 
@@ -69,6 +76,15 @@ class MixPage : public Page {
     QString kept_document_;  ///< as last loaded or kept, to tell whether there is news
     QSet<QString> accepted_; ///< cautions taken on by name: code and place
     QStringList shown_findings_;
+    presenters::OwnPast past_;
+    std::optional<presenters::PastProposal> proposal_;
+    /// The bench as it was before a proposal was used, and as it was right after.
+    struct UsedPast {
+        presenters::MixEntry before, after;
+        QString reason;
+    };
+    std::optional<UsedPast> used_past_;
+    PastBox* past_box_ = nullptr;
     bool loading_ = false;
 
     QHBoxLayout* halves_ = nullptr;

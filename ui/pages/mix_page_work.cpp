@@ -98,6 +98,7 @@ void MixPage::arrive(const Place& place) {
 
 void MixPage::refresh() {
     fill_recipes();
+    past_.load(workspace_);
     keep_->setEnabled(!workspace_.is_read_only());
     recompute();
 }
@@ -171,6 +172,7 @@ void MixPage::load(const core::model::RecipeVersion& version) {
         entry.limits = workspace_.preferences().limit_set;
     }
     said_->say({}, {});
+    used_past_.reset();
     kept_document_ = QString::fromStdString(core::mix::write_recipe(*recipe));
     show_entry(entry);
 }
@@ -239,6 +241,7 @@ void MixPage::recompute() {
     uptake_label_->setVisible(pickle);
     const auto reading = presenters::read_entry(entry, workspace_.style());
     show_faults(reading.faults);
+    show_past();
     core::mix::MixRequest request;
     request.recipe = reading.recipe;
     request.pieces = reading.pieces;

@@ -3,6 +3,7 @@
 #include "ui/look/adaptive.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/page_frame.h"
+#include "ui/pages/past_box.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
 
@@ -79,6 +80,10 @@ void NewBatchPage::build_meat(QVBoxLayout* body) {
     two->add(left, 1);
     two->add(right, 1);
     column->addWidget(two);
+    past_box_ = new PastBox("new_past");
+    column->addWidget(past_box_);
+    connect(past_box_, &PastBox::use, this, &NewBatchPage::use_past);
+    connect(past_box_, &PastBox::take_back, this, &NewBatchPage::take_back_past);
     body->addWidget(card);
     for (QWidget* field : std::initializer_list<QWidget*>{name_, product_, started_}) {
         watch(field);

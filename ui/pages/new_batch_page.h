@@ -7,6 +7,7 @@
 #include "ui/pages/page.h"
 #include "ui/pages/table.h"
 #include "ui/presenters/new_batch.h"
+#include "ui/presenters/own_past.h"
 
 class QCheckBox;
 class QFormLayout;
@@ -21,6 +22,8 @@ class SideBySide;
 } // namespace ui::look
 
 namespace ui::pages {
+
+class PastBox;
 
 /// A new batch on one page: the meat, its pieces, the weighed dry cure with its sheet, the plan.
 /// The sheet and everything wrong with it follow every key press.
@@ -62,6 +65,11 @@ class NewBatchPage : public Page {
     void show_findings(const core::model::Findings& findings);
     bool validate();
     void start();
+    // What own finished batches say: new_batch_past.cpp.
+    void show_past();
+    void use_past();
+    void take_back_past();
+    [[nodiscard]] QString reasons() const;
 
     QLineEdit* code_ = nullptr;
     QLineEdit* name_ = nullptr;
@@ -74,6 +82,16 @@ class NewBatchPage : public Page {
     edits::ChoiceBox<core::model::ReferenceWeight>* reference_ = nullptr;
     QComboBox* plan_ = nullptr;
     QLabel* plan_words_ = nullptr;
+    PastBox* past_box_ = nullptr;
+    presenters::OwnPast past_;
+    std::optional<presenters::PastProposal> proposal_; ///< shown now
+    /// A proposal that was used, what the form then held, and what it held before.
+    struct UsedPast {
+        presenters::PastProposal proposal;
+        std::optional<core::units::MassShare> target, salt;
+        std::optional<core::units::MassShare> target_before, salt_before;
+    };
+    std::optional<UsedPast> used_past_;
     QVBoxLayout* piece_rows_ = nullptr;
     std::vector<PieceRow> pieces_;
     std::vector<std::string> free_codes_;

@@ -80,6 +80,8 @@ void NewBatchPage::start_over() {
     nitrite_->set_value({});
     nitrate_->set_value({});
     accept_->setChecked(false);
+    used_past_.reset();
+    past_.load(workspace_);
     fresh_ = false;
     recompute();
 }
@@ -94,6 +96,7 @@ void NewBatchPage::refresh() {
         piece.thickness->set_style(style);
     }
     start_->setEnabled(!workspace_.is_read_only());
+    past_.load(workspace_);
     recompute();
 }
 
@@ -121,6 +124,7 @@ presenters::NewBatchForm NewBatchPage::entered() const {
     form.nitrate_label = nitrate_->value();
     form.scale_step = chosen_step(scale_);
     form.limits = workspace_.preferences().limit_set.toStdString();
+    form.notes = reasons().toStdString();
     return form;
 }
 
@@ -129,6 +133,7 @@ void NewBatchPage::recompute() {
         return; // still being built
     }
     wrong_->say({}, {});
+    show_past();
     const auto form = entered();
     const bool cured = !form.cure.empty();
     for (QWidget* field : std::initializer_list<QWidget*>{cure_dose_, nitrite_, nitrate_}) {

@@ -11,6 +11,7 @@
 #include "ui/presenters/workspace.h"
 #include "ui/text/model_words.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -111,18 +112,29 @@ QWidget* PiecePage::build_chart() {
     auto* card = look::card(&column);
     auto* row = new look::HeadRow(look::lines(this, 0.3));
     measure_ = look::named(new QComboBox, "chart_measure", tr("What the chart shows"));
-    measure_->addItems({tr("loss in percent"), tr("net weight")});
+    measure_->setSizeAdjustPolicy(QComboBox::AdjustToContents); // filled by what is known
     axis_ = look::named(new QComboBox, "chart_axis", tr("Time axis"));
     axis_->addItems({tr("by date"), tr("by days since hung")});
+    compare_ = look::named(new QComboBox, "chart_compare", tr("Pieces on the chart"));
+    fill_compare();
+    earlier_ = look::named(new QCheckBox(tr("&Earlier pieces")), "chart_earlier",
+                           tr("Own earlier pieces for comparison"));
     auto* all = look::button("chart_all", tr("Show a&ll"), look::ButtonLook::plain);
     auto* save = look::button("chart_save", tr("Save the c&hart…"), look::ButtonLook::plain);
     row->addWidget(measure_);
     row->addWidget(axis_);
+    row->addWidget(compare_);
+    row->addWidget(earlier_);
     row->addWidget(all);
     row->addWidget(save);
     column->addLayout(row);
     chart_ = new charts::ChartView("loss_chart", card);
     column->addWidget(chart_, 1);
+    chart_note_ = look::caption({});
+    chart_note_->setObjectName(QStringLiteral("chart_note"));
+    column->addWidget(chart_note_);
+    connect(compare_, &QComboBox::activated, this, &PiecePage::compare_activated);
+    connect(earlier_, &QCheckBox::toggled, this, &PiecePage::compare_again);
     connect(measure_, &QComboBox::currentIndexChanged, this, &PiecePage::show_chart);
     connect(axis_, &QComboBox::currentIndexChanged, this, &PiecePage::show_chart);
     connect(all, &QPushButton::clicked, chart_, &charts::ChartView::show_all);

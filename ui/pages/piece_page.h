@@ -4,8 +4,10 @@
 #include "ui/models/rows_model.h"
 #include "ui/pages/page.h"
 #include "ui/pages/table.h"
+#include "ui/presenters/compare.h"
 #include "ui/presenters/piece_line.h"
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QMenu;
@@ -59,9 +61,20 @@ class PiecePage : public Page {
     [[nodiscard]] std::vector<Weighings::Column> weighing_columns() const;
     [[nodiscard]] std::vector<Events::Column> event_columns() const;
     [[nodiscard]] std::vector<Notes::Column> note_columns() const;
+    // The chart and what is on it: piece_page_chart.cpp.
+    void fill_compare();
+    void fill_measures();
+    void compare_with(presenters::CompareWith with);
+    [[nodiscard]] presenters::CompareWith compared_with() const;
+    void compare_activated();
+    void compare_again();
+    void read_company();
+    [[nodiscard]] std::optional<core::model::ReferenceWeight> counted_from() const;
     void show_chart();
+    void show_chart_note(const QStringList& without);
     [[nodiscard]] std::vector<charts::ChartStage> chart_stages() const;
     [[nodiscard]] bool room_for_air() const;
+    void save_chart();
     void show_facts();
     void show_findings();
     void show_tables();
@@ -73,7 +86,6 @@ class PiecePage : public Page {
     void event_dialog(core::model::EventKind kind);
     void add_note();
     void open_note(qint64 note);
-    void save_chart();
     [[nodiscard]] core::model::PieceId piece_id() const {
         return core::model::PieceId::from_row(piece_);
     }
@@ -90,6 +102,12 @@ class PiecePage : public Page {
     bool air_shown_ = false; ///< the strips below the curve
     QComboBox* measure_;
     QComboBox* axis_;
+    QComboBox* compare_;
+    QCheckBox* earlier_;
+    QLabel* chart_note_;
+    std::vector<core::model::PieceId> chosen_; ///< by tick, to be drawn with it
+    presenters::Company company_;
+    std::vector<presenters::PieceLine> earlier_lines_;
     QLabel* big_loss_;
     QLabel* loss_words_;
     QLabel* target_words_;

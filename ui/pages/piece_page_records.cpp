@@ -1,6 +1,4 @@
 // What the piece page shows and does, apart from how it is laid out (piece_page.cpp).
-#include "core/services/piece_air.h"
-#include "ui/charts/chart_view.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/event_dialog.h"
 #include "ui/pages/note_dialog.h"
@@ -16,7 +14,6 @@
 #include "ui/text/quantity_words.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -197,6 +194,11 @@ void PiecePage::arrive(const Place& place) {
     if (piece_ != place.row) {
         piece_ = place.row;
         tabs_->setCurrentIndex(0);
+        chosen_.clear();
+        compare_with(presenters::CompareWith::alone);
+    }
+    if (place.detail == QLatin1String("with_batch")) {
+        compare_with(presenters::CompareWith::batch);
     }
     weighing_table_->forget_current();
     event_table_->forget_current();
@@ -231,8 +233,9 @@ void PiecePage::refresh() {
     }
     subtitle_->setText(facts.join(QStringLiteral(" · ")));
     show_tables();
+    fill_measures();
+    read_company();
     forecast_arrived();
-    workspace_.ask_forecasts({{line_->history, line_->kin, {}}});
 }
 
 void PiecePage::forecast_arrived() {
@@ -243,76 +246,14 @@ void PiecePage::forecast_arrived() {
             workspace_.forecasts().find(line_->piece().id, line_->history.revision)) {
         line_->forecast = *forecast;
     }
-    show_chart();
-    show_facts();
-}
-
-void PiecePage::show_chart() {
-    if (!line_) {
-        return;
-    }
-    charts::LossCurve curve;
-    curve.name = QString::fromStdString(line_->piece().code);
-    if (line_->towards_target) {
-        curve.reference = line_->towards_target->start;
-    }
-    if (line_->piece().target) {
-        curve.target = line_->piece().target->loss;
-    }
-    for (const auto& point : line_->points) {
-        const auto loss =
-            curve.reference && curve.reference->in_grams() > 0
-                ? core::units::MassShare::of(*curve.reference - point.net, *curve.reference)
-                : core::units::MassShare::fraction(0);
-        curve.points.push_back({point.at, point.net, loss, point.weighing, point.aside, {}});
-    }
-    curve.forecast = line_->forecast;
-    curve.start =
-        line_->hung_at.value_or(curve.points.empty() ? workspace_.now() : curve.points.front().at);
-    charts::LossChartInput input;
-    input.title = tr("Loss curve of %1").arg(curve.name);
-    input.curves = {std::move(curve)};
-    for (const auto& event : line_->history.events) {
-        input.events.push_back({event.at, text::words(event.kind)});
-    }
-    input.stages = chart_stages();
-    air_shown_ = room_for_air();
-    if (air_shown_) {
-        input.climate = charts::air_strips(
-            core::services::PieceAir(workspace_.book(), workspace_.now()).around(line_->history),
-            workspace_.style());
-    }
-    const charts::LossChartOptions options{.weight = measure_->currentIndex() == 1,
-                                           .time = axis_->currentIndex() == 1
-                                                       ? charts::TimeAxis::elapsed
-                                                       : charts::TimeAxis::calendar};
-    input.now = workspace_.now();
-    chart_->show_spec(charts::loss_chart(input, options, workspace_.style()));
-}
-
-std::vector<charts::ChartStage> PiecePage::chart_stages() const {
-    std::vector<charts::ChartStage> stages;
-    for (const auto& stage : workspace_.rows(workspace_.book().stages(line_->piece().batch))) {
-        // What was over before it hung lies left of the curve and would only squeeze it.
-        const bool before = stage.ended_at && line_->hung_at && *stage.ended_at <= *line_->hung_at;
-        if (stage.started_at && !before) {
-            stages.push_back({*stage.started_at, stage.ended_at.value_or(workspace_.now()),
-                              text::data_name(stage.what.name)});
+    for (auto& line : company_.lines) {
+        if (const auto* forecast =
+                workspace_.forecasts().find(line.piece().id, line.history.revision)) {
+            line.forecast = *forecast;
         }
     }
-    return stages;
-}
-
-bool PiecePage::room_for_air() const {
-    // Below that the strips would leave the curve too low to read.
-    return chart_->height() >= look::lines(this, 20);
-}
-
-void PiecePage::resizeEvent(QResizeEvent* event) {
-    Page::resizeEvent(event);
-    if (line_ && room_for_air() != air_shown_) {
-        show_chart();
-    }
+    show_chart();
+    show_facts();
 }
 
 void PiecePage::show_facts() {
@@ -339,8 +280,8 @@ void PiecePage::show_facts() {
                  tr("Levels off at %1 to %2")
                      .arg(text::words(levels.low, style, 0), text::words(levels.high, style, 0));
     }
-    ready_words_->setText(line_->piece().state == PieceState::finished ? tr("Signed as done.")
-                                                                       : ready);
+    const bool done = line_->piece().state == PieceState::finished;
+    ready_words_->setText(done ? tr("Signed as done.") : ready);
     QStringList others;
     for (const auto& loss : line_->losses) {
         others
@@ -421,7 +362,15 @@ void PiecePage::amend(qint64 weighing) {
         Q_EMIT said(tr("This entry was corrected or taken back already; correct the newer one."));
         return;
     }
-    const auto line = *line_;
+    // The chart may show other pieces beside this one.
+    auto line = *line_;
+    if (entry->piece != line.piece().id) {
+        auto history = workspace_.one(workspace_.book().piece_history(entry->piece));
+        if (!history) {
+            return;
+        }
+        line = presenters::line_in(workspace_.book(), std::move(*history));
+    }
     WeighingDialog(workspace_, line, *entry, this).exec();
 }
 
@@ -484,18 +433,6 @@ void PiecePage::open_note(qint64 note) {
     if (!photos_->open_note(note)) {
         Q_EMIT said(tr("This note has no photo."));
     }
-}
-
-void PiecePage::save_chart() {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save the chart"),
-                                                      title_->text() + QStringLiteral(".pdf"),
-                                                      tr("PDF (*.pdf);;SVG (*.svg);;PNG (*.png)"));
-    if (path.isEmpty()) {
-        return;
-    }
-    Q_EMIT said(chart_->save(path)
-                    ? tr("The chart is in %1.").arg(path)
-                    : tr("%1 could not be written. Choose another place.").arg(path));
 }
 
 } // namespace ui::pages

@@ -9,6 +9,7 @@
 #include "ui/presenters/workspace.h"
 #include "ui/text/data_name.h"
 #include "ui/text/finding_words.h"
+#include "ui/text/quantity_words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -88,10 +89,9 @@ QWidget* PlanPage::build_answer() {
     column->addLayout(findings_);
     column->addStretch(1);
     connect(use_proposal_, &QPushButton::clicked, this, [this] {
-        if (const auto target = draft_->proposed_target()) {
-            draft_->set_target(target);
-            fields_from_draft();
-        }
+        draft_->use_proposal();
+        fields_from_draft();
+        target_->setFocus(); // the button goes with the proposal it stood for
     });
     return card;
 }
@@ -182,7 +182,12 @@ void PlanPage::show_answer() {
     history_->setVisible(!draft_->history().isEmpty());
     proposal_->setText(draft_->proposal());
     proposal_box_->setVisible(!draft_->proposal().isEmpty());
-    use_proposal_->setVisible(draft_->proposed_target().has_value());
+    const auto target = draft_->proposed_target();
+    use_proposal_->setVisible(target.has_value());
+    if (target) {
+        use_proposal_->setAccessibleName(
+            tr("Use the proposal: aim for %1").arg(text::words(*target, workspace_.style())));
+    }
     source_->setText(tr("Template: %1.").arg(draft_->source()));
     rules_->setText(draft_->cure_rules().isEmpty()
                         ? QString()

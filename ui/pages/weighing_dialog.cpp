@@ -63,7 +63,10 @@ WeighingDialog::WeighingDialog(presenters::Workspace& workspace, const presenter
                                const core::model::Weighing& corrected, QWidget* parent)
     : EntryDialog(
           workspace, "amend_dialog",
-          tr("Correct the weighing of %1").arg(text::words(corrected.taken_at, workspace.style())),
+          //: %1 a piece's code, %2 a moment
+          tr("Correct %1: weighing of %2")
+              .arg(QString::fromStdString(line.piece().code),
+                   text::words(corrected.taken_at, workspace.style())),
           parent),
       line_(line), weighing_(corrected) {
     build(true);

@@ -4,6 +4,7 @@
 #include "core/planning/catalogue.h"
 #include "core/planning/dated_plan.h"
 #include "ui/presenters/limit_choices.h"
+#include "ui/presenters/mix_salt.h"
 #include "ui/text/data_name.h"
 
 #include <QCoreApplication>
@@ -105,6 +106,15 @@ core::mix::RecipeDocument recipe_of(const NewBatchForm& form) {
     return recipe;
 }
 
+std::optional<core::units::MassShare> table_salt_for(NewBatchForm form,
+                                                     core::units::MassShare total) {
+    form.salt = total; // a line to begin with
+    const auto changed = with_salt(recipe_of(form), total, core::units::Mass::kilograms(1));
+    return changed ? std::optional(
+                         std::get<core::mix::ShareAmount>(changed->lines.front().amount).share)
+                   : std::nullopt;
+}
+
 std::optional<core::mix::MixSheet> mix_sheet_of(const NewBatchForm& form, core::units::Day today) {
     core::mix::MixRequest request;
     request.recipe = recipe_of(form);
@@ -150,6 +160,7 @@ core::actions::StartBatch start_batch_of(const NewBatchForm& form,
     batch.species = form.species;
     batch.supplier = form.supplier;
     batch.supplier_lot = form.supplier_lot;
+    batch.notes = form.notes;
     batch.state = core::model::BatchState::in_progress;
     int order = 0;
     for (const auto& entry : form.pieces) {

@@ -31,7 +31,8 @@ struct NewBatchForm {
     std::vector<PieceEntry> pieces;
     std::optional<core::units::MassShare> target;
     core::model::ReferenceWeight reference = core::model::ReferenceWeight::hung;
-    std::string plan; ///< template id; empty: no plan
+    std::string plan;  ///< template id; empty: no plan
+    std::string notes; ///< why something differs from last time
 
     // The cure: dry, weighed, all of it taken up.
     std::optional<core::units::MassShare> salt;
@@ -52,6 +53,10 @@ QVector<Choice> curing_salts();
 QVector<Choice> plan_templates();
 
 core::mix::RecipeDocument recipe_of(const NewBatchForm& form);
+/// The table salt with which all salt of the cure together is `total`; absent where the curing salt
+/// alone brings more.
+std::optional<core::units::MassShare> table_salt_for(NewBatchForm form,
+                                                     core::units::MassShare total);
 /// Absent until at least one piece has a weight.
 std::optional<core::mix::MixSheet> mix_sheet_of(const NewBatchForm& form, core::units::Day today);
 /// The plan's stages from its template, dated for these pieces; empty without a template.

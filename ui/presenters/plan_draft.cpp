@@ -44,11 +44,7 @@ std::vector<PlanDraft::Choice> PlanDraft::templates() const {
 }
 
 void PlanDraft::load() {
-    const auto& book = workspace_.book();
-    const auto finished =
-        workspace_.one(core::services::finished_pieces(book, workspace_.style().zone));
-    finished_ = finished.value_or(std::vector<core::planning::FinishedPiece>{});
-    outcomes_ = workspace_.rows(book.outcomes());
+    past_.load(workspace_);
     work_out();
 }
 
@@ -181,7 +177,7 @@ void PlanDraft::work_out() {
     steps_.clear();
     findings_.clear();
     offers_.clear();
-    const auto sources = core::services::length_sources(finished_, product_.toStdString());
+    const auto sources = core::services::length_sources(past_.finished(), product_.toStdString());
     backwards_ ? answer_backwards(sources) : answer_forwards(sources);
     write_own(specs());
     write_cure_rules();
@@ -268,40 +264,24 @@ void PlanDraft::write_offers(const core::planning::BackPlan& back) {
 
 void PlanDraft::write_own(const std::vector<core::planning::PieceSpec>& pieces) {
     const auto& style = workspace_.style();
-    const std::string product = core::services::product_key(product_.toStdString());
-    const auto summary = core::planning::summarise(
-        finished_, {.product = product,
-                    .form = pieces.empty() ? std::nullopt : std::optional(pieces.front().form),
-                    .chamber = chamber_,
-                    .hung_on = plan_ ? std::optional(plan_->start) : std::nullopt});
-    history_ = summary ? text::history_words(*summary, style) : QString();
-    proposal_.clear();
-    proposed_.reset();
-    const auto proposal = core::planning::propose_next(finished_, outcomes_, product);
-    if (!proposal) {
-        return;
-    }
-    QStringList parts;
-    if (!proposal->words.empty()) {
-        parts << tr("You wrote last time: “%1”.").arg(QString::fromStdString(proposal->words));
-    }
-    if (proposal->target_next) {
-        const bool soft = proposal->texture_score.value_or(0) < 0;
-        parts << (soft ? tr("It was too soft: %1 is worth a try.")
-                       : tr("It was too dry: %1 is worth a try."))
-                     .arg(text::words(*proposal->target_next, style));
-        proposed_ = proposal->target_next;
-    }
-    if (proposal->finished_salt && proposal->salt_score.value_or(0) != 0) {
-        parts << (*proposal->salt_score > 0 ? tr("It was too salty at %1 in the finished piece.")
-                                            : tr("It lacked salt at %1 in the finished piece."))
-                     .arg(text::words(*proposal->finished_salt, style));
-    }
-    proposal_ = parts.join(QLatin1Char(' '));
+    history_ =
+        past_.history({.product = product_.toStdString(),
+                       .form = pieces.empty() ? std::nullopt : std::optional(pieces.front().form),
+                       .chamber = chamber_,
+                       .hung_on = plan_ ? std::optional(plan_->start) : std::nullopt},
+                      style);
+    proposed_ = past_.proposal(product_, style);
 }
 
 std::optional<core::units::MassShare> PlanDraft::proposed_target() const {
-    return proposed_ && proposed_ != target_ ? proposed_ : std::nullopt;
+    return proposed_ && proposed_->target != target_ ? proposed_->target : std::nullopt;
+}
+
+void PlanDraft::use_proposal() {
+    if (proposed_target()) {
+        used_ = proposed_;
+        set_target(proposed_->target);
+    }
 }
 
 QString PlanDraft::source() const {
@@ -329,6 +309,9 @@ std::optional<core::model::BatchId> PlanDraft::accept(const QString& name, bool 
                   .species = text::data_name(chosen().species).toStdString(),
                   .started = plan_->start},
         .stages = core::planning::to_stages(*plan_)};
+    if (used_ && used_->target == target_) {
+        start.batch.notes = used_->target_reason.toStdString();
+    }
     const auto all = specs();
     for (std::size_t i = 0; i < pieces_.size(); ++i) {
         core::actions::NewPiece piece;

@@ -2,6 +2,7 @@
 
 #include "core/planning/back_plan.h"
 #include "core/services/planning_desk.h"
+#include "ui/presenters/own_past.h"
 
 #include <QObject>
 #include <QSet>
@@ -96,9 +97,12 @@ class PlanDraft : public QObject {
     /// The reasons of a no, or what is worth knowing about the plan.
     [[nodiscard]] const core::model::Findings& findings() const { return findings_; }
     [[nodiscard]] const std::vector<OfferLine>& offers() const { return offers_; }
-    [[nodiscard]] QString history() const { return history_; }   ///< own pieces; may be empty
-    [[nodiscard]] QString proposal() const { return proposal_; } ///< from the last outcome
+    [[nodiscard]] QString history() const { return history_; } ///< own pieces; may be empty
+    /// From the last outcome; may be empty.
+    [[nodiscard]] QString proposal() const { return proposed_ ? proposed_->words : QString(); }
     [[nodiscard]] std::optional<core::units::MassShare> proposed_target() const;
+    /// Takes the proposed target; the reason goes into the batch's notes with accept().
+    void use_proposal();
     [[nodiscard]] QStringList cure_rules() const { return cure_rules_; }
     [[nodiscard]] QString source() const; ///< where the template comes from
     [[nodiscard]] const core::planning::DatedPlan* plan() const;
@@ -137,18 +141,17 @@ class PlanDraft : public QObject {
     QSet<QString> skipped_;
     std::map<std::string, int> rounds_;
     std::optional<core::model::ChamberId> chamber_;
-    std::vector<core::planning::FinishedPiece> finished_;
-    std::vector<core::model::Outcome> outcomes_;
+    OwnPast past_;
 
     std::optional<core::planning::DatedPlan> plan_;
-    std::optional<core::units::MassShare> proposed_;
+    std::optional<PastProposal> proposed_;
+    std::optional<PastProposal> used_; ///< as it was when it was taken
     QString answer_;
     QString more_;
     std::vector<StepLine> steps_;
     core::model::Findings findings_;
     std::vector<OfferLine> offers_;
     QString history_;
-    QString proposal_;
     QStringList cure_rules_;
 };
 

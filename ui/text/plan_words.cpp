@@ -156,4 +156,111 @@ QString history_words(const core::planning::HistorySummary& summary, const Style
     return sentence;
 }
 
+namespace {
+
+QString target_sentence(const core::planning::Proposal& proposal, const Style& style) {
+    const bool soft = proposal.texture_score.value_or(0) < 0;
+    return (soft ? PlanWords::tr("It was too soft: a loss of %1 is worth a try.")
+                 : PlanWords::tr("It was too dry: a loss of %1 is worth a try."))
+        .arg(words(*proposal.target_next, style));
+}
+
+QString salt_sentence(const core::planning::Proposal& proposal, const Style& style) {
+    const bool salty = proposal.salt_score.value_or(0) > 0;
+    QString sentence = (salty ? PlanWords::tr("It was too salty at %1 in the finished piece.")
+                              : PlanWords::tr("It lacked salt at %1 in the finished piece."))
+                           .arg(words(*proposal.finished_salt, style));
+    if (proposal.salt_next) {
+        sentence +=
+            QLatin1Char(' ') +
+            PlanWords::tr("%1 of the raw weight instead of %2 is worth a try.")
+                .arg(words(*proposal.salt_next, style, 2), words(*proposal.salt_now, style, 2));
+    }
+    return sentence;
+}
+
+} // namespace
+
+QString proposal_words(const core::planning::Proposal& proposal, const QString& batch,
+                       const Style& style) {
+    QStringList parts;
+    if (!proposal.words.empty()) {
+        //: %1 the code of a batch, %2 what the person wrote about it
+        parts << PlanWords::tr("You wrote about %1: “%2”.")
+                     .arg(batch, QString::fromStdString(proposal.words));
+    }
+    if (proposal.target_next) {
+        parts << target_sentence(proposal, style);
+    }
+    if (proposal.finished_salt && proposal.salt_score.value_or(0) != 0) {
+        parts << salt_sentence(proposal, style);
+    }
+    return parts.join(QLatin1Char(' '));
+}
+
+QString salt_reason(const core::planning::Proposal& proposal, const QString& batch,
+                    const Style& style) {
+    if (!proposal.salt_next) {
+        return {};
+    }
+    return (proposal.salt_score.value_or(0) > 0 ? PlanWords::tr("%1 was too salty: salt %2 to %3.")
+                                                : PlanWords::tr("%1 lacked salt: salt %2 to %3."))
+        .arg(batch, words(*proposal.salt_now, style, 2), words(*proposal.salt_next, style, 2));
+}
+
+QString target_reason(const core::planning::Proposal& proposal, const QString& batch,
+                      const Style& style) {
+    if (!proposal.target_next) {
+        return {};
+    }
+    return (proposal.texture_score.value_or(0) < 0
+                ? PlanWords::tr("%1 was too soft: loss aimed for is now %2.")
+                : PlanWords::tr("%1 was too dry: loss aimed for is now %2."))
+        .arg(batch, words(*proposal.target_next, style));
+}
+
+QString salt_score_words(int score) {
+    switch (score) {
+    case -2:
+        return PlanWords::tr("much too little salt");
+    case -1:
+        return PlanWords::tr("a little short of salt");
+    case 1:
+        return PlanWords::tr("a little too salty");
+    case 2:
+        return PlanWords::tr("much too salty");
+    default:
+        return PlanWords::tr("the salt was right");
+    }
+}
+
+QString texture_score_words(int score) {
+    switch (score) {
+    case -2:
+        return PlanWords::tr("much too soft");
+    case -1:
+        return PlanWords::tr("a little too soft");
+    case 1:
+        return PlanWords::tr("a little too dry");
+    case 2:
+        return PlanWords::tr("much too dry");
+    default:
+        return PlanWords::tr("the texture was right");
+    }
+}
+
+QString outcome_words(const core::model::Outcome& outcome) {
+    QStringList parts;
+    if (outcome.salt) {
+        parts << salt_score_words(*outcome.salt);
+    }
+    if (outcome.texture) {
+        parts << texture_score_words(*outcome.texture);
+    }
+    if (!outcome.change_next_time.empty()) {
+        parts << PlanWords::tr("“%1”").arg(QString::fromStdString(outcome.change_next_time));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
 } // namespace ui::text

@@ -117,6 +117,49 @@ TEST(ProposeNext, AnOutcomeSuggestsATargetAndTheSaltAsFinished) {
     EXPECT_EQ(proposal->words, "next time 45 %");
 }
 
+TEST(ProposeNext, TooSaltyTakesATenthOfTheFinishedSaltAway) {
+    auto salty = piece(1, 0, 9);
+    salty.salt_dose = MassShare::percent(3);
+    // 3 % on raw is 3 / 0.65 finished; a tenth less at the same loss is 2.7 % on raw.
+    const auto less =
+        planning::propose_next({salty}, {{.batch = salty.batch, .salt = 1, .texture = 0}}, "coppa");
+    ASSERT_TRUE(less && less->salt_next);
+    EXPECT_NEAR(less->salt_next->in_percent(), 2.7, 1e-9);
+    EXPECT_EQ(less->batch, salty.batch);
+    const auto more = planning::propose_next(
+        {salty}, {{.batch = salty.batch, .salt = -2, .texture = 0}}, "coppa");
+    EXPECT_NEAR(more->salt_next->in_percent(), 3.6, 1e-9);
+}
+
+TEST(ProposeNext, ATasteNeverTalksADoseOutOfWhatIsUsual) {
+    auto mild = piece(1, 0, 9);
+    mild.salt_dose = MassShare::percent(2.1);
+    const auto floor =
+        planning::propose_next({mild}, {{.batch = mild.batch, .salt = 2, .texture = 0}}, "coppa");
+    ASSERT_TRUE(floor && floor->salt_next);
+    EXPECT_DOUBLE_EQ(floor->salt_next->in_percent(), 2.0);
+    mild.salt_dose = MassShare::percent(1.8);
+    EXPECT_FALSE(
+        planning::propose_next({mild}, {{.batch = mild.batch, .salt = 2, .texture = 0}}, "coppa")
+            ->salt_next);
+    // Lacking salt, but to be dried much farther: the salt comes up by itself.
+    auto soft = piece(2, 0, 9);
+    soft.salt_dose = MassShare::percent(3);
+    soft.loss = MassShare::percent(60); // to 65 %: 3 / 0.4 x 0.35 x 1.1 is less than 3
+    EXPECT_FALSE(
+        planning::propose_next({soft}, {{.batch = soft.batch, .salt = -1, .texture = -2}}, "coppa")
+            ->salt_next);
+}
+
+TEST(ProposeNext, OfOneRecipeOnlyItsOwnBatchesSpeak) {
+    const std::vector<FinishedPiece> both{piece(1, 0, 9), piece(2, 100, 10)};
+    const std::vector<model::Outcome> said{
+        {.batch = both[0].batch, .texture = 1, .change_next_time = "older"},
+        {.batch = both[1].batch, .texture = 1, .change_next_time = "newer"}};
+    EXPECT_EQ(planning::propose_next(both, said, std::vector{both[0].batch})->words, "older");
+    EXPECT_FALSE(planning::propose_next(both, said, std::vector<model::BatchId>{}));
+}
+
 TEST(ProposeNext, ContentNeedsNoChangeAndNoOutcomeNoProposal) {
     EXPECT_FALSE(planning::propose_next({piece(1, 0, 9)}, {}, "coppa"));
     const auto content = planning::propose_next(

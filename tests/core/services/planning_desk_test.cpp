@@ -47,6 +47,8 @@ class PlanningDesk : public ::testing::Test {
         StartBatch batch{.batch = saltloft::testing::batch(code),
                          .stages = planning::to_stages(plan)};
         batch.batch.product = "Loin ";
+        batch.recipe = AddRecipe{code, R"({"saltloft_recipe": 1, "name": "Loin", "method": "dry",
+            "lines": [{"ingredient": "table_salt", "amount": "3 %", "of": "meat"}]})"};
         batch.batch.started = start();
         batch.pieces = {saltloft::testing::new_piece(code + "a")};
         batch.pieces[0].piece.form = model::Form::cylinder;
@@ -165,6 +167,8 @@ TEST_F(PlanningDesk, FinishedPiecesTeachTheNextPlan) {
     ASSERT_TRUE(finished.has_value());
     ASSERT_EQ(finished->size(), 3U);
     EXPECT_NEAR(finished->front().loss->in_percent(), 36, 1e-9);
+    ASSERT_TRUE(finished->front().salt_dose);
+    EXPECT_NEAR(finished->front().salt_dose->in_percent(), 3, 0.01);
     const auto summary = planning::summarise(*finished, {.product = services::product_key("LOIN")});
     ASSERT_TRUE(summary);
     EXPECT_DOUBLE_EQ(summary->took.low.in_weeks(), 9);

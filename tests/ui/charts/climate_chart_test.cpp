@@ -71,6 +71,21 @@ TEST(ClimateChart, LeavesAGapBlankInEveryLine) {
     }
 }
 
+TEST(ClimateChart, HasATableWithACellAQuantity) {
+    const auto spec = climate_chart(with_a_gap(), ClimateQuantity::temperature, {});
+    const auto rows = rows_of(spec);
+    ASSERT_FALSE(rows.isEmpty());
+    ASSERT_EQ(rows[0].cells.size(), spec.columns.size());
+    EXPECT_TRUE(rows[0].cells[1].startsWith(QStringLiteral("12")));
+    EXPECT_TRUE(rows[0].cells[2].startsWith(QStringLiteral("75")));
+    int silent = 0;
+    for (const auto& row : rows) {
+        silent += row.cells.value(0) == QStringLiteral("no readings") ? 1 : 0;
+    }
+    EXPECT_EQ(silent, 1);
+    EXPECT_FALSE(spec.series[0].legend.isEmpty());
+}
+
 TEST(ClimateChart, KeepsTheOneWarmMinuteInTheEnvelope) {
     const auto spec = climate_chart(with_a_gap(), ClimateQuantity::temperature, {});
     double most = 0;
