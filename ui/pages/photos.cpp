@@ -10,9 +10,9 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QImageReader>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QSaveFile>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace ui::pages {
@@ -177,13 +177,35 @@ PhotoDialog::PhotoDialog(presenters::Workspace& workspace, std::vector<core::mod
     connect(after_, &QPushButton::clicked, this, [this] { show_photo(index_ + 1); });
     connect(save_, &QPushButton::clicked, this, &PhotoDialog::save_copy);
     connect(close, &QPushButton::clicked, this, &QDialog::accept);
-    // As shortcuts: a button with the focus would take the arrows to walk to its neighbour.
-    connect(new QShortcut(Qt::Key_Left, this), &QShortcut::activated, before_, &QPushButton::click);
-    connect(new QShortcut(Qt::Key_Right, this), &QShortcut::activated, after_, &QPushButton::click);
+    for (auto* button : {before_, after_, save_, close}) {
+        button->installEventFilter(this);
+    }
     close->setDefault(true);
     close->setFocus();
     resize(look::lines(this, 44), look::lines(this, 34));
     show_photo(index);
+}
+
+/// A button with the focus would take the arrows to walk to its neighbour.
+bool PhotoDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress && step(static_cast<QKeyEvent*>(event)->key())) {
+        return true;
+    }
+    return QDialog::eventFilter(watched, event);
+}
+
+void PhotoDialog::keyPressEvent(QKeyEvent* event) {
+    if (!step(event->key())) {
+        QDialog::keyPressEvent(event);
+    }
+}
+
+bool PhotoDialog::step(int key) {
+    if (key != Qt::Key_Left && key != Qt::Key_Right) {
+        return false;
+    }
+    show_photo(index_ + (key == Qt::Key_Right ? 1 : -1));
+    return true;
 }
 
 void PhotoDialog::show_photo(int index) {

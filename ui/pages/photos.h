@@ -61,7 +61,12 @@ class PhotoDialog : public QDialog {
     PhotoDialog(presenters::Workspace& workspace, std::vector<core::model::Note> notes, int index,
                 QWidget* parent);
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
   private:
+    bool step(int key); ///< false where the key is no arrow
     void show_photo(int index);
     void save_copy();
 

@@ -167,11 +167,10 @@ TEST_F(PieceEvidence, PhotosAreShownAndOpenLargeByKeyboard) {
     strip->setCurrentRow(0);
     in_dialog([&] { QTest::keyClick(strip, Qt::Key_Return); },
               [&](QDialog& dialog) {
-                  ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
                   EXPECT_FALSE(find<pages::PhotoView>("photo_view", &dialog)->is_empty());
                   auto* words = find<QLabel>("photo_words", &dialog);
                   EXPECT_TRUE(words->text().contains(QStringLiteral("blue.png")));
-                  QTest::keyClick(&dialog, Qt::Key_Right);
+                  QTest::keyClick(find<QPushButton>("photo_close", &dialog), Qt::Key_Right);
                   EXPECT_TRUE(words->text().contains(QStringLiteral("red.png")));
                   EXPECT_FALSE(find<QPushButton>("photo_after", &dialog)->isEnabled());
                   QTest::keyClick(&dialog, Qt::Key_Left);
