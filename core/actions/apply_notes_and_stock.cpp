@@ -50,7 +50,10 @@ void apply(Applying& a, const SignDecision& c) {
     auto piece = store::get<model::Piece>(a.book, c.decision.piece);
     a.add(EntryKind::decision, c.decision);
     a.about(piece.code);
-    if (c.decision.verdict != model::Verdict::not_yet) {
+    if (c.decision.verdict == model::Verdict::not_yet &&
+        piece.state == model::PieceState::finished) {
+        hang_again(a, piece.id, c.decision.at, c.decision.why);
+    } else if (c.decision.verdict != model::Verdict::not_yet) {
         piece.state = c.decision.verdict == model::Verdict::done ? model::PieceState::finished
                                                                  : model::PieceState::discarded;
         store::update(a.book, piece);
@@ -80,6 +83,10 @@ void apply(Applying& a, const ChangePack& c) {
 void apply(Applying& a, const MovePack& c) {
     auto pack = store::get<model::Pack>(a.book, c.move.pack);
     a.about(pack.code);
+    if (c.move.kind == model::MoveKind::re_hung) {
+        a.add(EntryKind::pack_move, hang_from_pack(a, c.move));
+        return;
+    }
     // Half a milligram: amounts are kept to the milligram.
     constexpr units::Mass rounding = units::Mass::milligrams(0.5);
     if (c.move.kind == model::MoveKind::counted) {

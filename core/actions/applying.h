@@ -86,6 +86,16 @@ void apply(Applying& a, const AddPack& c);
 void apply(Applying& a, const ChangePack& c);
 void apply(Applying& a, const MovePack& c);
 
+/// Hangs a finished piece again: it dries, its batch is in progress, and where no drying stage of
+/// the batch runs the last one is begun anew, so that the day sheet asks for it. `net` is what it
+/// weighs now. not_allowed "not_to_hang_again", "piece_is_packed". apply_hang_again.cpp
+void hang_again(Applying& a, model::PieceId piece, units::Instant at, const std::string& note);
+/// Takes `move.amount` out of a pack and hangs it: the piece itself where that is all of it (see
+/// hanging.h), else a new piece of the family under the code in `move.to_whom`. The move must be
+/// `re_hung`; "more_than_is_left", "code_missing", "code_taken" besides. Returns the move with the
+/// code of what hangs now.
+model::PackMove hang_from_pack(Applying& a, const model::PackMove& move);
+
 /// Adds a piece with its weighings to the batch named in it; conflict "code_taken" when an open
 /// piece carries its code.
 model::PieceId add_piece(Applying& a, const NewPiece& piece);

@@ -205,7 +205,7 @@ struct AddNote {
 struct AcceptFinding {
     model::Acceptance acceptance;
 };
-/// `done` finishes the piece, `discard` discards it, `not_yet` leaves it as it is.
+/// `done` finishes the piece, `discard` discards it, `not_yet` hangs a finished one again.
 struct SignDecision {
     model::Decision decision;
 };
@@ -219,7 +219,7 @@ struct ChangePack {
     model::Pack pack;
 }; ///< code, place, dates; weights change by MovePack only
 struct MovePack {
-    model::PackMove move;
+    model::PackMove move; ///< `re_hung`: it dries on, a part of a piece under the code in `to_whom`
 };
 
 /// A setting kept with the book ("currency", "limits"). Logged, but not part of undo: undoing a

@@ -240,7 +240,25 @@ class Walk {
         return r.hung;
     }
 
+    /// A bundle with a code of its own has no weights from before: it begins as its members.
+    void begin_as_members() {
+        for (const auto which : {ReferenceWeight::raw, ReferenceWeight::trimmed,
+                                 ReferenceWeight::cured, ReferenceWeight::hung}) {
+            std::optional<Mass> sum = Mass::grams(0);
+            for (const NetSeries* m : history_->members) {
+                const auto part = m->references.of(which);
+                sum = sum && part ? std::optional(*sum + *part) : std::nullopt;
+            }
+            reference(which) = sum;
+        }
+        hung_ = out_.references.hung.has_value();
+    }
+
     void merge(const PieceEvent& e) {
+        if (!e.net_before && !last_ && !history_->members.empty()) {
+            begin_as_members();
+            return;
+        }
         const Around a = around(e);
         if (!a.before || !a.after || a.before->in_grams() <= 0) {
             note("event_weight_missing", e.at, event_word(e.kind));
@@ -325,9 +343,23 @@ class Walk {
         frozen_.reset();
     }
 
+    /// A piece that was taken down, wrapped or packed and hung again lost nothing in between: as
+    /// with a frozen one, the points before are moved up to then. A weighing of the same day is
+    /// the one made while hanging it.
+    void hang_again(Instant at) {
+        if (out_.points.empty() || (at - out_.points.back().at).in_hours() <= 12) {
+            return;
+        }
+        const auto down = at - out_.points.back().at;
+        for (NetPoint& p : out_.points) {
+            p.at = p.at + down;
+        }
+    }
+
     void hang(const PieceEvent& e) {
         if (hung_) {
-            return; // weighed just before
+            hang_again(e.at);
+            return;
         }
         if (e.net_after) {
             out_.references.hung = *e.net_after;

@@ -24,7 +24,8 @@ struct Weights {
 std::optional<Instant> hung_at(const PieceHistory& history, Instant at) {
     std::optional<Instant> found;
     for (const auto& event : history.events) {
-        if (event.kind == model::EventKind::hung && event.at <= at) {
+        // The first: one that was taken down and hung again lost before, too.
+        if (event.kind == model::EventKind::hung && event.at <= at && !found) {
             found = event.at;
         }
     }

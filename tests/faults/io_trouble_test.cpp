@@ -64,6 +64,10 @@ Ids fill(Book& book) {
                                       .weight_left = Mass::grams(0),
                                       .packed_on = units::Day::from_days_since_epoch(20600)}})
                    .id<model::PackId>(EntryKind::pack);
+    must(actions::SignDecision{{.piece = ids.other,
+                                .at = at_s(test_now_s),
+                                .verdict = model::Verdict::done,
+                                .signed_by = ids.person}});
     must(actions::AddWeighing{weighing(ids.piece, 940)});
     EXPECT_TRUE(book.undo(context()).has_value());
     return ids;
@@ -104,6 +108,11 @@ std::vector<Case> cases(const Ids& ids) {
                                                     .kind = model::MoveKind::sold,
                                                     .amount = Mass::grams(200),
                                                     .at = at_s(test_now_s)}})},
+        {"hang_from_pack", performing(actions::MovePack{{.pack = ids.pack,
+                                                         .kind = model::MoveKind::re_hung,
+                                                         .amount = Mass::grams(200),
+                                                         .at = at_s(test_now_s),
+                                                         .to_whom = "X9"}})},
         {"add_chamber", performing(actions::AddChamber{{.name = "C"}})},
         {"set_preference", performing(actions::SetPreference{"k", "v"})},
         {"undo", [](Book& book) { return book.undo(context()).has_value(); }},

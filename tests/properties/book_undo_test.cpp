@@ -101,10 +101,11 @@ actions::Command any_command(const Made& made) {
     case 8:
         return actions::AddPerson{{.name = code()}};
     case 9:
-        return actions::SignDecision{{.piece = any_of(made.pieces),
-                                      .at = now,
-                                      .verdict = model::Verdict::done,
-                                      .signed_by = any_of(made.people)}};
+        return actions::SignDecision{
+            {.piece = any_of(made.pieces),
+             .at = now,
+             .verdict = *rc::gen::element(model::Verdict::done, model::Verdict::not_yet),
+             .signed_by = any_of(made.people)}};
     case 10:
         return actions::AddPack{{.piece = any_of(made.pieces),
                                  .code = code(),
@@ -112,10 +113,12 @@ actions::Command any_command(const Made& made) {
                                  .weight_left = Mass::grams(0),
                                  .packed_on = units::Day::from_days_since_epoch(20600)}};
     case 11:
-        return actions::MovePack{{.pack = any_of(made.packs),
-                                  .kind = model::MoveKind::sold,
-                                  .amount = Mass::grams(grams()),
-                                  .at = now}};
+        return actions::MovePack{
+            {.pack = any_of(made.packs),
+             .kind = *rc::gen::element(model::MoveKind::sold, model::MoveKind::re_hung),
+             .amount = Mass::grams(grams()),
+             .at = now,
+             .to_whom = code()}};
     case 12:
         return actions::SetStages{any_of(made.batches), {}};
     case 13:

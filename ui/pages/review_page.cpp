@@ -31,6 +31,8 @@ using presenters::EvidenceLine;
 namespace {
 
 constexpr int week = 7; // the usual round: the next one is the next chance to look
+/// The book knows it as "not yet" of a piece that was finished; the form words it by what is done.
+constexpr int hang_again = 100;
 
 } // namespace
 
@@ -144,6 +146,10 @@ QWidget* ReviewPage::build_decision() {
         verdict_->addButton(radio, int(verdicts[i].first));
         column->addWidget(radio);
     }
+    auto* again = new QRadioButton(tr("H&ung again: it was down, and dries on"));
+    look::named(again, "verdict_hang_again", tr("Hung again: it was down, and dries on"));
+    verdict_->addButton(again, hang_again);
+    column->addWidget(again);
     again_ = new edits::DayField("review_again", tr("Look again on"), workspace_.style(),
                                  workspace_.today());
     again_label_ = look::field_label(tr("&Look again on"), again_->line());
@@ -221,10 +227,24 @@ void ReviewPage::refresh() {
     sign_->setEnabled(!workspace_.is_read_only());
     warm_->setEnabled(!workspace_.is_read_only());
     fill_people();
+    offer_verdicts();
     show_evidence();
     show_photos();
     show_decisions();
     workspace_.ask_forecasts({{line_->history, line_->kin, {}}});
+}
+
+/// A piece that hangs is not hung again, one that is down is: each is offered where it can be.
+void ReviewPage::offer_verdicts() {
+    const bool finished = line_->piece().state == core::model::PieceState::finished;
+    auto* again = verdict_->button(hang_again);
+    again->setEnabled(finished);
+    again->setToolTip(finished ? tr("It goes back to the hanging pieces, and the day sheet asks "
+                                    "for its weight again.")
+                               : tr("For a piece that is finished. This one hangs still: sign "
+                                    "\"not yet\"."));
+    verdict_->button(int(Verdict::done))->setEnabled(!finished);
+    verdict_->button(int(Verdict::not_yet))->setEnabled(!finished);
 }
 
 void ReviewPage::show_evidence() {
@@ -285,7 +305,8 @@ void ReviewPage::show_decisions() {
 }
 
 void ReviewPage::verdict_chosen() {
-    const bool again = verdict_->checkedId() == int(Verdict::not_yet);
+    const int chosen = verdict_->checkedId();
+    const bool again = chosen == int(Verdict::not_yet) || chosen == hang_again;
     again_->setVisible(again);
     again_label_->setVisible(again);
 }
@@ -294,7 +315,7 @@ void ReviewPage::sign() {
     const int chosen = verdict_->checkedId();
     const qlonglong person = person_->currentData().toLongLong();
     if (chosen < 0) {
-        wrong_->say(QStringLiteral("stop"), tr("Choose one of the three first."));
+        wrong_->say(QStringLiteral("stop"), tr("Choose what becomes of it first."));
         return;
     }
     if (person <= 0) {
@@ -303,7 +324,7 @@ void ReviewPage::sign() {
         person_->setFocus();
         return;
     }
-    const auto verdict = static_cast<Verdict>(chosen);
+    const auto verdict = chosen == hang_again ? Verdict::not_yet : static_cast<Verdict>(chosen);
     if (verdict == Verdict::not_yet && !again_->validate()) {
         again_->setFocus();
         return;
@@ -313,7 +334,9 @@ void ReviewPage::sign() {
                                    .verdict = verdict,
                                    .signed_by = core::model::PersonId::from_row(person)};
     decision.evidence = presenters::evidence_document(sheet_, workspace_.style());
-    decision.why = why_->toPlainText().trimmed().toStdString();
+    const QString why = why_->toPlainText().trimmed();
+    decision.why =
+        (chosen == hang_again ? tr("Hung again. %1").arg(why).trimmed() : why).toStdString();
     if (verdict == Verdict::not_yet) {
         decision.weigh_again = again_->value();
     }

@@ -36,6 +36,7 @@ class ReviewPage : public Page {
     QWidget* build_decision();
     void build_photos(QVBoxLayout* column);
     void fill_people();
+    void offer_verdicts();
     void show_evidence();
     void show_photos();
     void show_decisions();

@@ -75,6 +75,12 @@ std::span<const FindingSentence> entry_sentences() {
                                            "under another code. Open that piece.")},
         {"use_split_or_merge",
          QT_TRANSLATE_NOOP("FindingWords", "Cutting and weighing as one have forms of their own.")},
+        {"not_to_hang_again",
+         QT_TRANSLATE_NOOP("FindingWords", "{place} is not finished, so it cannot hang again. "
+                                           "Record what happens to it instead.")},
+        {"piece_is_packed",
+         QT_TRANSLATE_NOOP("FindingWords", "{place} is packed. Take it out of its pack in Stock: "
+                                           "hung again.")},
         {"use_amend",
          QT_TRANSLATE_NOOP("FindingWords", "{place} is in the book already. Correct it instead.")},
         {"stage_has_started",

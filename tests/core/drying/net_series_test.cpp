@@ -208,6 +208,37 @@ TEST(NetSeries, MergedPiecesAddTheirReferences) {
     EXPECT_NEAR(s.target_net->in_grams(), 1352, 1e-9);
 }
 
+TEST(NetSeries, ABundleUnderANewCodeBeginsAsItsMembers) {
+    const NetSeries one = net_series(example());
+    const NetSeries two = net_series(example());
+    PieceHistory bundle{.weighings = {weighing(20, 1990, WeighedState::netted, 200)},
+                        .events = {event(20, EventKind::merged)},
+                        .target = thirty_five()};
+    bundle.members = {&one, &two};
+    const NetSeries s = net_series(bundle);
+    ASSERT_TRUE(s.references.hung && s.target_net && s.target_on_scale);
+    EXPECT_NEAR(s.references.hung->in_grams(), 2080, 1e-9);
+    EXPECT_NEAR(s.target_net->in_grams(), 1352, 1e-9);
+    EXPECT_NEAR(s.target_on_scale->in_grams(), 1552, 1e-9);
+    EXPECT_NEAR(s.loss_from(ReferenceWeight::hung)->in_percent(), 100 * (1 - 1790.0 / 2080), 1e-9);
+    EXPECT_TRUE(s.findings.empty());
+}
+
+TEST(NetSeries, TimeStandsStillBetweenTakenDownAndHungAgain) {
+    PieceHistory h = example();
+    h.weighings.push_back(weighing(30, 850, WeighedState::netted, 100));
+    h.events.push_back(event(14.05, EventKind::hung));
+    h.events.push_back(event(60, EventKind::hung));
+    h.weighings.push_back(weighing(60, 848, WeighedState::netted, 100));
+    h.weighings.push_back(weighing(67, 840, WeighedState::netted, 100));
+    const NetSeries s = net_series(h);
+    ASSERT_EQ(s.points.size(), 4u);
+    EXPECT_NEAR((s.points[1].at - s.points[0].at).in_days(), 15.9, 1e-6);
+    EXPECT_EQ(s.points[1].at, day(60)) << "the thirty days in between are no drying";
+    EXPECT_EQ(s.points[3].at, day(67));
+    EXPECT_NEAR(s.references.hung->in_grams(), 1040, 1e-9) << "the hung weight stays";
+}
+
 TEST(NetSeries, PressedWaterCountsAndTheCurveStartsAnew) {
     PieceHistory h = example();
     h.weighings.push_back(weighing(20, 1060, WeighedState::netted, 100));
