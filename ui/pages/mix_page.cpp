@@ -250,7 +250,9 @@ void MixPage::build_results(QVBoxLayout* column) {
     inner->addLayout(keeping);
     keep_ = look::button("mix_keep", tr("&Keep this recipe"), look::ButtonLook::primary);
     auto* buttons = new QHBoxLayout;
+    use_ = look::button("mix_use", tr("Use it for a &batch…"));
     buttons->addWidget(keep_);
+    buttons->addWidget(use_);
     buttons->addStretch(1);
     inner->addLayout(buttons);
     inner->addWidget(look::caption(
@@ -258,6 +260,7 @@ void MixPage::build_results(QVBoxLayout* column) {
            "measurement come first.")));
     column->addWidget(findings_card_);
     connect(keep_, &QPushButton::clicked, this, &MixPage::keep);
+    connect(use_, &QPushButton::clicked, this, &MixPage::use_for_batch);
     connect(compare_, &QComboBox::activated, this, &MixPage::recompute);
 }
 

@@ -68,7 +68,9 @@ class MixPage : public Page {
     void use_past();
     void take_back_past();
     void add_own();
-    void keep();
+    /// False when it could not be kept; true also when there is no news.
+    bool keep();
+    void use_for_batch();
 
     /// Parts of the recipe on the bench that the form has no field for.
     presenters::MixEntry carried_;
@@ -85,6 +87,7 @@ class MixPage : public Page {
     };
     std::optional<UsedPast> used_past_;
     PastBox* past_box_ = nullptr;
+    core::model::Findings findings_now_;
     bool loading_ = false;
 
     QHBoxLayout* halves_ = nullptr;
@@ -121,6 +124,7 @@ class MixPage : public Page {
     QLineEdit* why_ = nullptr;
     QPushButton* keep_ = nullptr;
     std::shared_ptr<const core::mix::MixSheet> shown_; ///< for print
+    QPushButton* use_ = nullptr;
 };
 
 } // namespace ui::pages

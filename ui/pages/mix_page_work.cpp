@@ -2,6 +2,7 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/mix_own_dialog.h"
 #include "ui/pages/mix_page.h"
+#include "ui/pages/mix_use_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/print/mix_bench_sheet.h"
 #include "ui/print/printable.h"
@@ -16,6 +17,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QStyle>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -321,6 +323,7 @@ void MixPage::show_findings(const core::model::Findings& all) {
     std::stable_sort(findings.begin(), findings.end(), [](const auto& a, const auto& b) {
         return static_cast<int>(a.severity) > static_cast<int>(b.severity);
     });
+    findings_now_ = findings;
     QStringList sentences;
     for (const auto& finding : findings) {
         sentences << text::severity_look(finding.severity) + QLatin1Char(' ') +
@@ -380,6 +383,7 @@ void MixPage::show_standing(const core::model::Findings& findings) {
         standing_->setText(tr("Nothing stands open."));
     }
     keep_->setEnabled(stops == 0 && !workspace_.is_read_only());
+    use_->setEnabled(keep_->isEnabled());
 }
 
 void MixPage::find_amounts() {
@@ -444,23 +448,23 @@ void MixPage::add_own() {
     show_entry(entry);
 }
 
-void MixPage::keep() {
+bool MixPage::keep() {
     const auto entry = entered();
     const auto reading = presenters::read_entry(entry, workspace_.style());
     if (!reading.faults.empty()) {
         show_faults(reading.faults);
-        return;
+        return false;
     }
     if (reading.recipe.name.empty()) {
         said_->say(QStringLiteral("caution"), tr("Give the recipe a name first."));
         said_->setProperty("keep", true);
         name_->setFocus();
-        return;
+        return false;
     }
     const std::string document = core::mix::write_recipe(reading.recipe);
     if (recipe_ && QString::fromStdString(document) == kept_document_) {
         Q_EMIT said(tr("Nothing has changed since the last version."));
-        return;
+        return true;
     }
     const std::string why = why_->text().trimmed().toStdString();
     kept_document_ = QString::fromStdString(document);
@@ -468,7 +472,7 @@ void MixPage::keep() {
         recipe_ ? workspace_.perform(core::actions::AddRecipeVersion{*recipe_, document}, why)
                 : workspace_.perform(core::actions::AddRecipe{reading.recipe.name, document}, why);
     if (!performed) {
-        return;
+        return false;
     }
     if (!recipe_) {
         recipe_ = performed->id<core::model::RecipeId>(core::model::EntryKind::recipe);
@@ -476,6 +480,47 @@ void MixPage::keep() {
     why_->clear();
     fill_recipes();
     fill_versions(*recipe_);
+    return true;
+}
+
+void MixPage::use_for_batch() {
+    core::model::Findings cautions;
+    for (const auto& finding : findings_now_) {
+        if (finding.severity != Severity::caution) {
+            continue;
+        }
+        if (!accepted_.contains(key_of(finding))) {
+            said_->say(QStringLiteral("caution"),
+                       tr("Read the cautions and take each of them on first."));
+            said_->setProperty("keep", true);
+            const auto ticks =
+                findChildren<QCheckBox*>(QRegularExpression(QStringLiteral("^mix_accept_")));
+            if (!ticks.isEmpty()) {
+                ticks.front()->setFocus();
+            }
+            return;
+        }
+        cautions.push_back(finding);
+    }
+    if (!keep()) {
+        return;
+    }
+    for (const auto& version : workspace_.rows(workspace_.book().recipe_versions(*recipe_))) {
+        if (QString::fromStdString(version.document) == kept_document_) {
+            MixUseDialog dialog(workspace_, version.id, name_->text().trimmed(), cautions, this);
+            if (dialog.exec() != QDialog::Accepted) {
+                return;
+            }
+            bool all = true;
+            for (const auto& acceptance : dialog.accepted()) {
+                all = all && workspace_.perform(core::actions::AcceptFinding{acceptance});
+            }
+            if (all) {
+                Q_EMIT said(tr("The batch's record names this recipe and the cautions now."));
+            }
+            return;
+        }
+    }
 }
 
 } // namespace ui::pages

@@ -311,8 +311,8 @@ void NewBatchPage::start() {
     if (!validate()) {
         return;
     }
-    const auto command =
-        presenters::start_batch_of(entered(), cautions_, workspace_.who(), workspace_.now());
+    const auto command = presenters::start_batch_of(entered(), cautions_, workspace_.who(),
+                                                    workspace_.now(), workspace_.style());
     QStringList stops;
     for (const auto& finding : workspace_.check(command)) {
         if (finding.severity == Severity::stop) {

@@ -3,6 +3,7 @@
 #include "core/facts/facts.h"
 #include "core/planning/catalogue.h"
 #include "core/planning/dated_plan.h"
+#include "ui/presenters/acceptances.h"
 #include "ui/presenters/limit_choices.h"
 #include "ui/presenters/mix_salt.h"
 #include "ui/text/data_name.h"
@@ -32,21 +33,6 @@ core::mix::Line line_of_meat(const std::string& ingredient, core::units::MassSha
     line.ingredient = ingredient;
     line.amount = core::mix::ShareAmount{share, core::mix::Basis::meat};
     return line;
-}
-
-std::string values_as_json(const core::model::Finding& finding) {
-    // Kept for the record only: names and the plain numbers, in base units.
-    std::string json = "{";
-    for (const auto& [name, value] : finding.values) {
-        if (const auto* share = std::get_if<core::units::MassShare>(&value)) {
-            json += (json.size() > 1 ? "," : "") + ("\"" + name + "\":") +
-                    std::to_string(share->as_fraction());
-        } else if (const auto* mass = std::get_if<core::units::Mass>(&value)) {
-            json += (json.size() > 1 ? "," : "") + ("\"" + name + "_g\":") +
-                    std::to_string(mass->in_grams());
-        }
-    }
-    return json + "}";
 }
 
 } // namespace
@@ -151,7 +137,7 @@ std::vector<core::model::Stage> stages_of(const NewBatchForm& form) {
 core::actions::StartBatch start_batch_of(const NewBatchForm& form,
                                          const core::model::Findings& accepted,
                                          std::optional<core::model::PersonId> who,
-                                         core::units::Instant now) {
+                                         core::units::Instant now, const text::Style& style) {
     core::actions::StartBatch start{.batch = {.started = form.started}};
     auto& batch = start.batch;
     batch.code = form.code;
@@ -189,12 +175,7 @@ core::actions::StartBatch start_batch_of(const NewBatchForm& form,
                                                 core::mix::write_recipe(recipe)};
     }
     for (const auto& finding : accepted) {
-        core::model::Acceptance acceptance{.at = now};
-        acceptance.code = finding.code;
-        acceptance.place = finding.place;
-        acceptance.detail = values_as_json(finding);
-        acceptance.by = who;
-        start.accepted.push_back(std::move(acceptance));
+        start.accepted.push_back(acceptance_of(finding, style, now, who));
     }
     return start;
 }

@@ -3,6 +3,7 @@
 #include "core/mix/mix_sheet.h"
 #include "core/model/plan.h"
 #include "core/services/book.h"
+#include "ui/text/style.h"
 
 #include <QString>
 #include <QVector>
@@ -63,10 +64,10 @@ std::optional<core::mix::MixSheet> mix_sheet_of(const NewBatchForm& form, core::
 std::vector<core::model::Stage> stages_of(const NewBatchForm& form);
 
 /// The one action that puts all of it into the book. `accepted` are the cautions the person
-/// took on.
+/// took on, kept as they read in `style`.
 core::actions::StartBatch start_batch_of(const NewBatchForm& form,
                                          const core::model::Findings& accepted,
                                          std::optional<core::model::PersonId> who,
-                                         core::units::Instant now);
+                                         core::units::Instant now, const text::Style& style);
 
 } // namespace ui::presenters

@@ -1,6 +1,7 @@
 #include "ui/presenters/plan_draft.h"
 
 #include "core/services/calendar_file.h"
+#include "ui/presenters/acceptances.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
@@ -330,11 +331,7 @@ std::optional<core::model::BatchId> PlanDraft::accept(const QString& name, bool 
     for (const auto& finding : findings_) {
         if (finding.severity == core::model::Severity::caution) {
             start.accepted.push_back(
-                {.code = finding.code,
-                 .place = finding.place,
-                 .detail = text::finding_words(finding, workspace_.style()).toStdString(),
-                 .at = workspace_.now(),
-                 .by = workspace_.who()});
+                acceptance_of(finding, workspace_.style(), workspace_.now(), workspace_.who()));
         }
     }
     const auto performed = workspace_.perform(std::move(start));

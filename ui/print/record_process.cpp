@@ -1,5 +1,6 @@
 // The record's account of what was done: stages, air, weighings, events, deviations, instruments,
 // decisions.
+#include "ui/presenters/acceptances.h"
 #include "ui/print/record_sections.h"
 #include "ui/print/record_words.h"
 #include "ui/text/date_words.h"
@@ -238,15 +239,13 @@ std::vector<Block> RecordSections::deviations() const {
 
     Table accepted;
     accepted.columns = {{RecordText::tr("When"), Align::left, 4},
-                        {RecordText::tr("Caution"), Align::left, 4},
-                        {RecordText::tr("Place"), Align::left, 3},
+                        {RecordText::tr("Caution, as it was shown"), Align::left, 9},
                         {RecordText::tr("Accepted by"), Align::left, 3},
-                        {RecordText::tr("Why"), Align::left, 6}};
+                        {RecordText::tr("Why"), Align::left, 4}};
     for (const auto& entry : record_.entries.acceptances) {
         const core::model::Acceptance& a = entry.value;
-        accepted.rows.push_back({moment(a.at),
-                                 text_of(a.code).replace(QLatin1Char('_'), QLatin1Char(' ')),
-                                 or_unknown(a.place), person(a.by), or_unknown(a.why)});
+        accepted.rows.push_back(
+            {moment(a.at), presenters::acceptance_words(a), person(a.by), or_unknown(a.why)});
     }
     accepted.empty = RecordText::tr("No caution was accepted.");
 

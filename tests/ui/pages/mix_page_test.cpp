@@ -6,6 +6,7 @@
 #include "ui/presenters/mix_bench.h"
 #include "ui/presenters/workspace.h"
 
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
@@ -14,7 +15,9 @@
 #include <QRegularExpression>
 #include <QTableWidget>
 #include <QTest>
+#include <QTimer>
 #include <QToolButton>
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <memory>
 
@@ -129,6 +132,48 @@ TEST_F(MixBenchPage, StopsBlockKeepingAndCautionsAreTakenOnByName) {
     type("mix_amount_3", "3.2 %");
     EXPECT_FALSE(find<QPushButton>("mix_keep")->isEnabled());
     EXPECT_TRUE(findings().contains(QLatin1String("amount for salt"))) << findings().toStdString();
+}
+
+TEST_F(MixBenchPage, CautionsTakenOnGoIntoTheBookWithABatch) {
+    open(true);
+    type("mix_meat", "1000 g");
+    type("mix_name", "Coppa of the test");
+    choose_cure();
+    auto* use = find<QPushButton>("mix_use");
+    use->click();
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "cautions are read first";
+    const auto cautions =
+        page->findChildren<QCheckBox*>(QRegularExpression(QStringLiteral("^mix_accept_")));
+    ASSERT_FALSE(cautions.isEmpty());
+    for (auto* caution : cautions) {
+        caution->click();
+    }
+    QTimer::singleShot(0, [&] {
+        auto* dialog = QApplication::activeModalWidget();
+        ASSERT_NE(dialog, nullptr);
+        dialog->findChild<QComboBox*>(QStringLiteral("use_batch"))->setCurrentIndex(0);
+        dialog->findChild<QComboBox*>(QStringLiteral("use_person"))->setCurrentIndex(1);
+        dialog->findChild<QPushButton*>(QStringLiteral("dialog_keep"))->click();
+    });
+    use->click();
+    bool found = false;
+    const auto batches = workspace->book().batches();
+    ASSERT_TRUE(batches.has_value());
+    for (const auto& batch : *batches) {
+        const auto accepted = workspace->book().acceptances(batch.id);
+        ASSERT_TRUE(accepted.has_value());
+        const auto mine = std::count_if(accepted->begin(), accepted->end(), [](const auto& one) {
+            return one.at == now && one.by.has_value();
+        });
+        if (mine > 0) {
+            found = true;
+            EXPECT_EQ(mine, cautions.size());
+            const auto version = workspace->book().recipe_version(*batch.recipe);
+            ASSERT_TRUE(version.has_value());
+            EXPECT_NE(version->document.find("Coppa of the test"), std::string::npos);
+        }
+    }
+    EXPECT_TRUE(found);
 }
 
 TEST_F(MixBenchPage, KeepsVersionsAndReadsThemBack) {

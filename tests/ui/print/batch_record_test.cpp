@@ -4,6 +4,7 @@
 #include "core/services/demo_book.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/ui/printed.h"
+#include "ui/presenters/acceptances.h"
 #include "ui/print/batch_record_sheet.h"
 #include "ui/print/calibration_sheet.h"
 #include "ui/print/mix_bench_sheet.h"
@@ -88,6 +89,20 @@ QString q(const std::string& text) {
 }
 std::string first_word(const std::string& text) {
     return text.substr(0, text.find(' '));
+}
+
+TEST_F(BatchRecordTest, PrintsEachCautionAsItWasReadWithWhoTookItOn) {
+    BatchRecord record = richest();
+    ASSERT_FALSE(record.entries.people.empty());
+    model::Finding caution{.code = "warm_rim", .severity = model::Severity::caution};
+    caution.values["humidity"] = units::RelativeHumidity::percent(30);
+    auto acceptance =
+        ui::presenters::acceptance_of(caution, {}, stamp.at, record.entries.people.front().value.id,
+                                      QStringLiteral("thin piece"));
+    acceptance.batch = record.batch().id;
+    record.entries.acceptances.push_back({.value = acceptance});
+    const QString text = printed(ui::print::batch_record_sheet(record, {}), "cautions.pdf");
+    expect_words(text, {"Cautions accepted", "can dry hard outside", "thin piece"});
 }
 
 // The minimum fields of the reference notes (limits 8.3, inferred from 9 CFR 417.5 and the CFIA
