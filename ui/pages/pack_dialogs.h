@@ -7,9 +7,13 @@
 #include "ui/pages/entry_dialog.h"
 
 class QCheckBox;
+class QComboBox;
+class QLabel;
 class QLineEdit;
 
 namespace ui::pages {
+
+class KeepByFields;
 
 /// Packs a finished piece, or part of it.
 class PackDialog : public EntryDialog {
@@ -21,19 +25,22 @@ class PackDialog : public EntryDialog {
 
   protected:
     std::optional<core::actions::Command> command() override;
+    [[nodiscard]] QString why() const override;
+    void edited() override;
 
   private:
     void piece_chosen();
+    void offer_rules();
     QComboBox* piece_;
     QLineEdit* code_;
     edits::ChoiceBox<core::model::PackKind>* kind_;
     edits::MassField* weight_;
     edits::DayField* packed_;
-    edits::DayField* keep_by_;
+    KeepByFields* keep_ = nullptr;
     QLineEdit* place_;
 };
 
-/// Changes place and dates of a pack.
+/// Changes kind, place and dates of a pack.
 class PackChangeDialog : public EntryDialog {
     Q_OBJECT
   public:
@@ -42,16 +49,20 @@ class PackChangeDialog : public EntryDialog {
 
   protected:
     std::optional<core::actions::Command> command() override;
+    [[nodiscard]] QString why() const override;
+    void edited() override;
 
   private:
     core::model::Pack pack_;
     QLineEdit* code_;
+    edits::ChoiceBox<core::model::PackKind>* kind_;
     QLineEdit* place_;
     edits::DayField* opened_;
-    edits::DayField* keep_by_;
+    KeepByFields* keep_ = nullptr;
 };
 
-/// Takes something out of a pack: used, given, sold, thrown out, hung again, counted.
+/// Takes something out of a pack: used, given, sold, thrown out, counted; or hung again, which
+/// makes it a piece that dries on.
 class TakeDialog : public EntryDialog {
     Q_OBJECT
   public:
@@ -59,14 +70,19 @@ class TakeDialog : public EntryDialog {
 
   protected:
     std::optional<core::actions::Command> command() override;
+    void edited() override;
 
   private:
+    void build_hanging();
+    [[nodiscard]] std::optional<core::units::Mass> amount() const;
     core::model::Pack pack_;
     edits::ChoiceBox<core::model::MoveKind>* kind_;
     edits::MassField* amount_;
     QCheckBox* all_;
     QLineEdit* to_whom_;
     QLineEdit* note_;
+    QLineEdit* new_code_ = nullptr;
+    QLabel* what_ = nullptr;
 };
 
 } // namespace ui::pages

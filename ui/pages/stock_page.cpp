@@ -3,6 +3,7 @@
 #include "ui/pages/pack_dialogs.h"
 #include "ui/pages/page_frame.h"
 #include "ui/pages/table.h"
+#include "ui/presenters/keep_by.h"
 #include "ui/presenters/stock.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/date_words.h"
@@ -38,6 +39,8 @@ class StockPage : public Page {
     void build_body(QVBoxLayout* body);
     void show_pack(qint64 row);
     [[nodiscard]] std::optional<core::model::Pack> current() const;
+    [[nodiscard]] QString origin_words(const core::model::Pack& pack) const;
+    [[nodiscard]] QString keep_words(const core::model::Pack& pack) const;
     void pack();
 
     QStackedWidget* stack_;
@@ -239,32 +242,68 @@ void StockPage::show_pack(qint64 row) {
         moves_->set_rows({});
         return;
     }
-    const auto& style = workspace_.style();
     moves_->set_rows(
         workspace_.rows(workspace_.book().pack_moves(core::model::PackId::from_row(row))));
-    const auto history = workspace_.one(workspace_.book().piece_history(pack->piece));
+    facts_->setText(origin_words(*pack) + QLatin1Char('\n') + keep_words(*pack));
+}
+
+QString StockPage::origin_words(const core::model::Pack& pack) const {
+    auto history = workspace_.one(workspace_.book().piece_history(pack.piece));
     if (!history) {
-        return;
+        return {};
     }
+    const auto& style = workspace_.style();
     const auto batch = workspace_.one(workspace_.book().batch(history->piece.batch));
-    const auto packs = workspace_.rows(workspace_.book().packs_of(pack->piece));
     QString words = tr("From piece %1 of batch %2.")
                         .arg(QString::fromStdString(history->piece.code),
                              batch ? QString::fromStdString(batch->code) : text::unknown());
-    if (batch) {
-        if (const auto yield = presenters::yield_of(*history, *batch, packs, {})) {
-            words += QLatin1Char(' ') + tr("Yield: %1 packed of %2 raw, %3.")
-                                            .arg(text::words(yield->packed, style),
-                                                 text::words(yield->raw, style),
-                                                 text::words(yield->share, style));
-            if (yield->cost_per_kilogram) {
-                words += QLatin1Char(' ') +
-                         tr("Meat cost %1 a finished kilogram.")
-                             .arg(text::number_words(*yield->cost_per_kilogram, style, 2));
-            }
+    if (!batch) {
+        return words;
+    }
+    const auto packs = workspace_.rows(workspace_.book().packs_of(pack.piece));
+    std::vector<core::model::PackMove> moves;
+    for (const auto& one : packs) {
+        for (auto& move : workspace_.rows(workspace_.book().pack_moves(one.id))) {
+            moves.push_back(std::move(move));
         }
     }
-    facts_->setText(words);
+    const auto line = presenters::line_in(workspace_.book(), std::move(*history));
+    const auto yield = presenters::yield_of(line, *batch, packs, moves,
+                                            presenters::raw_of_batch(workspace_.book(), batch->id));
+    if (!yield) {
+        return words + QLatin1Char(' ') +
+               tr("Its yield is not known: the raw or the finished weight was not taken.");
+    }
+    words += QLatin1Char(' ') +
+             tr("Yield: %1 of %2 raw, %3 (lost %4); packed %5.")
+                 .arg(text::words(yield->finished, style), text::words(yield->raw, style),
+                      text::words(yield->share, style), text::words(yield->lost, style),
+                      text::words_or_unknown(yield->packed, style));
+    if (yield->cost_per_kilogram) {
+        const auto currency = workspace_.one(workspace_.book().preference("currency"));
+        words += QLatin1Char(' ') +
+                 tr("At that loss the meat cost %1 a finished kilogram.")
+                     .arg(tr("%1 %2")
+                              .arg(text::number_words(*yield->cost_per_kilogram, style, 2),
+                                   currency && *currency ? QString::fromStdString(**currency)
+                                                         : QString())
+                              .trimmed());
+    }
+    return words;
+}
+
+QString StockPage::keep_words(const core::model::Pack& pack) const {
+    if (!pack.keep_by) {
+        return tr("No day is set to keep it until.");
+    }
+    const QString day = text::words(*pack.keep_by, workspace_.style());
+    const QString rule = presenters::keep_rule_words(pack.keep_by_rule);
+    if (!rule.isEmpty()) {
+        return tr("Keep until %1 by a rule: %2.").arg(day, rule);
+    }
+    const QString why = presenters::own_day_why(workspace_.book(), pack);
+    return why.isEmpty() ? tr("Keep until %1: somebody's own day.").arg(day)
+                         : tr("Keep until %1: somebody's own day, because: %2").arg(day, why);
 }
 
 void StockPage::pack() {

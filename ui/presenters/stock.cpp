@@ -62,26 +62,64 @@ std::vector<StockLine> stock_lines(const core::services::Book& book) {
     return lines;
 }
 
-std::optional<Yield> yield_of(const core::services::PieceHistory& history,
-                              const core::model::Batch& batch,
-                              const std::vector<core::model::Pack>& packs,
-                              std::optional<Mass> raw_of_whole_batch) {
+std::optional<Mass> raw_of_batch(const core::services::Book& book, core::model::BatchId batch) {
     using core::model::WeighedState;
-    std::optional<Mass> raw;
-    for (const auto& weighing : history.weighings) {
-        if (weighing.state == WeighedState::raw ||
-            (!raw && weighing.state == WeighedState::trimmed)) {
-            raw = weighing.net();
-        }
-    }
-    Mass packed = Mass::grams(0);
-    for (const auto& pack : packs) {
-        packed += pack.packed_weight;
-    }
-    if (!raw || raw->in_grams() <= 0 || packed.in_grams() <= 0) {
+    core::services::PieceFilter filter;
+    filter.batch = batch;
+    const auto histories = book.piece_histories(filter);
+    if (!histories) {
         return {};
     }
-    Yield yield{*raw, packed, core::units::MassShare::of(packed, *raw), {}};
+    std::optional<Mass> sum;
+    for (const auto& history : *histories) {
+        if (history.piece.parent) {
+            continue; // its weight is in its parent's
+        }
+        std::optional<Mass> raw;
+        for (const auto& weighing : history.weighings) {
+            const bool counts = weighing.state == WeighedState::raw ||
+                                (!raw && weighing.state == WeighedState::trimmed);
+            if (weighing.stands() && counts) {
+                raw = weighing.net();
+            }
+        }
+        const bool bundle =
+            std::any_of(history.events.begin(), history.events.end(), [](const auto& event) {
+                return event.kind == core::model::EventKind::merged;
+            });
+        if (!raw && !bundle) {
+            return {};
+        }
+        sum = sum.value_or(Mass::grams(0)) + raw.value_or(Mass::grams(0));
+    }
+    return sum;
+}
+
+std::optional<Yield> yield_of(const PieceLine& line, const core::model::Batch& batch,
+                              const std::vector<core::model::Pack>& packs,
+                              const std::vector<core::model::PackMove>& moves,
+                              std::optional<Mass> raw_of_whole_batch) {
+    using core::model::ReferenceWeight;
+    std::optional<Mass> raw;
+    for (const auto& loss : line.losses) {
+        if (loss.reference == ReferenceWeight::raw ||
+            (!raw && loss.reference == ReferenceWeight::trimmed)) {
+            raw = loss.start;
+        }
+    }
+    if (!raw || raw->in_grams() <= 0 || !line.net || line.net->in_grams() <= 0) {
+        return {};
+    }
+    const auto share = core::units::MassShare::of(*line.net, *raw);
+    Yield yield{*raw, *line.net, share, core::units::MassShare::fraction(1) - share, {}, {}};
+    for (const auto& pack : packs) {
+        yield.packed = yield.packed.value_or(Mass::grams(0)) + pack.packed_weight;
+    }
+    for (const auto& move : moves) {
+        if (move.kind == core::model::MoveKind::re_hung && yield.packed) {
+            *yield.packed -= move.amount;
+        }
+    }
     if (batch.price_per_kilogram) {
         // Trim is paid for, too: spread over the pieces by their raw weight.
         double paid_kilograms = raw->in_kilograms();
@@ -89,7 +127,7 @@ std::optional<Yield> yield_of(const core::services::PieceHistory& history,
             paid_kilograms = *batch.bought_weight / *raw_of_whole_batch * raw->in_kilograms();
         }
         yield.cost_per_kilogram =
-            *batch.price_per_kilogram * paid_kilograms / packed.in_kilograms();
+            *batch.price_per_kilogram * paid_kilograms / line.net->in_kilograms();
     }
     return yield;
 }

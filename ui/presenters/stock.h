@@ -2,6 +2,7 @@
 
 #include "core/model/pack.h"
 #include "core/services/book.h"
+#include "ui/presenters/piece_line.h"
 
 #include <QString>
 #include <optional>
@@ -21,11 +22,13 @@ struct StockLine {
 
 /// What became of a piece's meat: yield and cost at the loss it really had.
 struct Yield {
-    core::units::Mass raw;        ///< net raw weight of the piece
-    core::units::Mass packed;     ///< all that was packed of it
-    core::units::MassShare share; ///< packed of raw
-    /// Price of a finished kilogram, trim included where the batch says how much was bought;
-    /// absent without a price.
+    core::units::Mass raw;                   ///< net raw (else trimmed) weight, rebased by cuts
+    core::units::Mass finished;              ///< net by the last weighing
+    core::units::MassShare share;            ///< finished of raw
+    core::units::MassShare lost;             ///< the rest of it
+    std::optional<core::units::Mass> packed; ///< of the packs, less what hung again
+    /// Price of a finished kilogram at that loss, trim included where the batch says how much was
+    /// bought; absent without a price.
     std::optional<double> cost_per_kilogram;
 };
 
@@ -33,10 +36,14 @@ struct Yield {
 std::vector<StockLine> stock_lines(const core::services::Book& book);
 void rank_for_eating(std::vector<StockLine>& lines);
 
-/// Absent when the raw weight is not known or nothing was packed.
-std::optional<Yield> yield_of(const core::services::PieceHistory& history,
-                              const core::model::Batch& batch,
+/// Net raw (else trimmed) weight of all pieces a batch began with; absent where one has none.
+std::optional<core::units::Mass> raw_of_batch(const core::services::Book& book,
+                                              core::model::BatchId batch);
+
+/// Absent when the raw weight or the last weight is not known.
+std::optional<Yield> yield_of(const PieceLine& line, const core::model::Batch& batch,
                               const std::vector<core::model::Pack>& packs,
+                              const std::vector<core::model::PackMove>& moves,
                               std::optional<core::units::Mass> raw_of_whole_batch);
 
 } // namespace ui::presenters
