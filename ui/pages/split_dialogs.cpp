@@ -1,5 +1,6 @@
 #include "ui/pages/split_dialogs.h"
 
+#include "ui/pages/event_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/quantity_words.h"
 
@@ -172,17 +173,73 @@ MergeDialog::MergeDialog(presenters::Workspace& workspace, const presenters::Pie
     add_row(tr("&All together on the scale"), net_);
     add_row(tr("&Tare"), tare_);
     add_row(tr("&Note"), note_);
+    preview_ = look::paragraph({});
+    preview_->setObjectName(QStringLiteral("merge_preview"));
+    below()->addWidget(look::section_title(tr("What changes")));
+    below()->addWidget(preview_);
+    connect(others_, &QListWidget::itemChanged, this, &MergeDialog::edited);
+    edited();
+}
+
+std::vector<core::model::PieceId> MergeDialog::marked() const {
+    std::vector<core::model::PieceId> members{line_.piece().id};
+    for (int row = 0; row < others_->count(); ++row) {
+        if (others_->item(row)->checkState() == Qt::Checked) {
+            members.push_back(core::model::PieceId::from_row(
+                others_->item(row)->data(Qt::UserRole).toLongLong()));
+        }
+    }
+    return members;
+}
+
+void MergeDialog::edited() {
+    if (preview_ == nullptr) {
+        return;
+    }
+    const auto on_scale = net_->value();
+    const auto members = marked();
+    if (!on_scale || members.size() < 2) {
+        preview_->setText(tr("Mark the pieces and weigh them together; the new start and target "
+                             "then stand here."));
+        return;
+    }
+    // The bundle as the book will have it, so that the numbers are those of its own page.
+    core::services::PieceHistory bundle;
+    bundle.piece = line_.piece();
+    bundle.piece.id = {};
+    bundle.piece.parent.reset();
+    core::model::Weighing weighing{.taken_at = workspace().now(),
+                                   .on_scale = *on_scale,
+                                   .tare = tare_->value().value_or(Mass::grams(0))};
+    if (!line_.history.weighings.empty()) {
+        weighing.state = line_.history.weighings.back().state;
+    }
+    bundle.weighings = {weighing};
+    bundle.events = {{.kind = core::model::EventKind::merged, .at = workspace().now()}};
+    presenters::Kin kin;
+    std::optional<Mass> apart = Mass::grams(0);
+    for (const auto& member : members) {
+        auto history = workspace().one(workspace().book().piece_history(member));
+        if (!history) {
+            return;
+        }
+        const auto one = presenters::line_in(workspace().book(), *history);
+        apart = apart && one.net ? std::optional(*apart + *one.net) : std::nullopt;
+        kin.members.push_back(std::move(*history));
+    }
+    const auto& style = workspace().style();
+    const auto merged = presenters::line_of(std::move(bundle), std::move(kin));
+    QStringList words;
+    words << tr("Weighed apart: %1 net; together: %2 net")
+                 .arg(text::words_or_unknown(apart, style),
+                      text::words(*on_scale - weighing.tare, style));
+    words << change_words(line_, merged, style);
+    preview_->setText(words.join(QLatin1Char('\n')));
 }
 
 std::optional<core::actions::Command> MergeDialog::command() {
     core::actions::MergePieces merge{.at = workspace().now()};
-    merge.members.push_back(line_.piece().id);
-    for (int row = 0; row < others_->count(); ++row) {
-        if (others_->item(row)->checkState() == Qt::Checked) {
-            merge.members.push_back(core::model::PieceId::from_row(
-                others_->item(row)->data(Qt::UserRole).toLongLong()));
-        }
-    }
+    merge.members = marked();
     if (merge.members.size() < 2) {
         say(QStringLiteral("stop"), tr("Mark at least one other piece."));
         return {};

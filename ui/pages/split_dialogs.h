@@ -45,14 +45,17 @@ class MergeDialog : public EntryDialog {
 
   protected:
     std::optional<core::actions::Command> command() override;
+    void edited() override;
 
   private:
+    [[nodiscard]] std::vector<core::model::PieceId> marked() const;
     presenters::PieceLine line_;
     QListWidget* others_;
     QLineEdit* code_;
     edits::MassField* net_;
     edits::MassField* tare_;
     QLineEdit* note_;
+    QLabel* preview_ = nullptr;
 };
 
 } // namespace ui::pages
