@@ -110,16 +110,20 @@ std::optional<Yield> yield_of(const PieceLine& line, const core::model::Batch& b
     if (!raw || raw->in_grams() <= 0 || !line.net || line.net->in_grams() <= 0) {
         return {};
     }
-    const auto share = core::units::MassShare::of(*line.net, *raw);
-    Yield yield{*raw, *line.net, share, core::units::MassShare::fraction(1) - share, {}, {}};
+    std::optional<Mass> packed;
     for (const auto& pack : packs) {
-        yield.packed = yield.packed.value_or(Mass::grams(0)) + pack.packed_weight;
+        packed = packed.value_or(Mass::grams(0)) + pack.packed_weight;
     }
     for (const auto& move : moves) {
-        if (move.kind == core::model::MoveKind::re_hung && yield.packed) {
-            *yield.packed -= move.amount;
+        if (move.kind == core::model::MoveKind::re_hung && packed) {
+            *packed -= move.amount;
         }
     }
+    // Never weighed after the raw weight: what was packed is all that is known of it.
+    const bool weighed = *line.net < *raw || !packed || packed->in_grams() <= 0;
+    const Mass finished = weighed ? *line.net : *packed;
+    const auto share = core::units::MassShare::of(finished, *raw);
+    Yield yield{*raw, finished, share, core::units::MassShare::fraction(1) - share, packed, {}};
     if (batch.price_per_kilogram) {
         // Trim is paid for, too: spread over the pieces by their raw weight.
         double paid_kilograms = raw->in_kilograms();
@@ -127,7 +131,7 @@ std::optional<Yield> yield_of(const PieceLine& line, const core::model::Batch& b
             paid_kilograms = *batch.bought_weight / *raw_of_whole_batch * raw->in_kilograms();
         }
         yield.cost_per_kilogram =
-            *batch.price_per_kilogram * paid_kilograms / line.net->in_kilograms();
+            *batch.price_per_kilogram * paid_kilograms / finished.in_kilograms();
     }
     return yield;
 }

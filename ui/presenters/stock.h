@@ -23,7 +23,7 @@ struct StockLine {
 /// What became of a piece's meat: yield and cost at the loss it really had.
 struct Yield {
     core::units::Mass raw;                   ///< net raw (else trimmed) weight, rebased by cuts
-    core::units::Mass finished;              ///< net by the last weighing
+    core::units::Mass finished;              ///< net by the last weighing, else what was packed
     core::units::MassShare share;            ///< finished of raw
     core::units::MassShare lost;             ///< the rest of it
     std::optional<core::units::Mass> packed; ///< of the packs, less what hung again

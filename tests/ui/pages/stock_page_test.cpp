@@ -4,9 +4,13 @@
 #include "tests/support/take.h"
 #include "tests/support/temp_folder.h"
 #include "ui/look/pieces.h"
+#include "ui/look/theme.h"
+#include "ui/pages/lost_weight_dialog.h"
 #include "ui/pages/mix_use_dialog.h"
 #include "ui/pages/pack_dialogs.h"
 #include "ui/pages/page_registry.h"
+#include "ui/pages/split_dialogs.h"
+#include "ui/pages/warm_dialog.h"
 #include "ui/presenters/acceptances.h"
 #include "ui/presenters/hanging.h"
 #include "ui/presenters/keep_by.h"
@@ -389,4 +393,45 @@ TEST_F(StockPages, CautionsAreTakenOnByAPersonAndKeptWithTheBatch) {
     core::model::Acceptance old{.code = "dose_coarse", .at = now};
     old.detail = R"({"share":0.5})";
     EXPECT_EQ(presenters::acceptance_words(old), QStringLiteral("dose coarse"));
+}
+
+// Pictures of the forms, light and dark, for whoever changes them.
+TEST_F(StockPages, FormsForTheEye) {
+    const QString shots = qEnvironmentVariable("SALTLOFT_SHOTS");
+    if (shots.isEmpty()) {
+        GTEST_SKIP() << "set SALTLOFT_SHOTS to a folder to see the forms";
+    }
+    core::services::PieceFilter filter;
+    filter.states = {PieceState::drying};
+    const auto drying = take(workspace->book().piece_histories(filter)).front();
+    const auto line = presenters::line_in(workspace->book(), drying);
+    const auto pack = packed(150);
+    for (const auto mode : {look::Mode::light, look::Mode::dark}) {
+        look::apply_theme(*qApp, mode);
+        const QString name = shots + (mode == look::Mode::light ? QStringLiteral("/light-")
+                                                                : QStringLiteral("/dark-"));
+        const auto grab = [&](QDialog& dialog, const char* what) {
+            dialog.show();
+            QTest::qWait(80);
+            ASSERT_TRUE(dialog.grab().save(name + QLatin1String(what) + QStringLiteral(".png")));
+        };
+        pages::WarmDialog warm(*workspace, line, nullptr);
+        grab(warm, "warm");
+        pages::PackDialog packing(*workspace, finished.id, nullptr);
+        find<QComboBox>("pack_rule", &packing)->setCurrentIndex(1);
+        grab(packing, "pack");
+        pages::TakeDialog taking(*workspace, pack, nullptr);
+        auto* kind = find<QComboBox>("take_kind", &taking);
+        kind->setCurrentIndex(kind->findData(int(MoveKind::re_hung)));
+        grab(taking, "take");
+        pages::LostWeightDialog lost(*workspace, line, nullptr);
+        grab(lost, "lost");
+        core::model::Finding caution{.code = "warm_rim",
+                                     .severity = core::model::Severity::caution};
+        caution.values["humidity"] = core::units::RelativeHumidity::percent(30);
+        pages::MixUseDialog use(*workspace, {}, QStringLiteral("House coppa"), {caution}, nullptr);
+        grab(use, "use");
+        pages::MergeDialog merge(*workspace, line, nullptr);
+        grab(merge, "merge");
+    }
 }

@@ -123,7 +123,8 @@ TEST(Stock, OpenPacksComeFirstThenTheNearestDay) {
     EXPECT_EQ(order, "open soon late never gone ");
 }
 
-// 1000 g raw, 650 g packed, meat at 10.00 a kilogram: 10 / 0.65 = 15.38 a finished kilogram.
+// 1000 g raw and never weighed since, 650 g packed, meat at 10.00 a kilogram: 10 / 0.65 = 15.38 a
+// finished kilogram.
 TEST(Stock, YieldAndCostAtTheLossItReallyHad) {
     core::services::PieceHistory history;
     core::model::Weighing raw{
@@ -134,7 +135,7 @@ TEST(Stock, YieldAndCostAtTheLossItReallyHad) {
     core::model::Pack pack{.packed_weight = Mass::grams(650),
                            .weight_left = Mass::grams(100),
                            .packed_on = Day::from_days_since_epoch(20600)};
-    const auto yield = yield_of(history, batch, {pack}, {});
+    const auto yield = yield_of(line_of(history), batch, {pack}, {}, {});
     ASSERT_TRUE(yield.has_value());
     EXPECT_NEAR(yield->share.in_percent(), 65, 1e-9);
     EXPECT_NEAR(*yield->cost_per_kilogram, 15.3846, 1e-3);
