@@ -95,6 +95,8 @@ QTableView, QTreeView, QListView { background: %surface; alternate-background-co
   border: 1px solid %line; border-radius: 0.3em; gridline-color: %line; outline: 0;
   selection-background-color: %selection; selection-color: %text; }
 QTableView:focus, QTreeView:focus, QListView:focus { border: 2px solid %accent; }
+QListView::indicator { width: 0.9em; height: 0.9em; border: 1px solid %edge; border-radius: 0.15em; background: %surface; }
+QListView::indicator:checked { border: 0.3em solid %accent; width: 0.35em; height: 0.35em; }
 QTableView::item { border: 0; padding: 0 0.3em; }
 QHeaderView::section { background: %window; color: %muted; border: none; border-bottom: 1px solid %line;
   padding: 0.35em 0.5em; }

@@ -12,7 +12,11 @@ namespace ui::pages {
 
 KeepByFields::KeepByFields(presenters::Workspace& workspace, QObject* parent) : QObject(parent) {
     rule_ = look::named(new QComboBox, "pack_rule", tr("Rule for keeping it"));
+    // The rules are sentences: the form says how wide, not the longest of them.
+    constexpr int letters = 28;
     rule_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    rule_->setMinimumContentsLength(letters);
+    rule_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     day_ =
         new edits::DayField("pack_keep_by", tr("Keep until"), workspace.style(), workspace.today());
     why_ = look::named(new QLineEdit, "pack_why", tr("Why this day"));

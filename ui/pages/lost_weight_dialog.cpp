@@ -39,6 +39,13 @@ LostWeightDialog::LostWeightDialog(presenters::Workspace& workspace,
     preview_->setObjectName(QStringLiteral("lost_preview"));
     below()->addWidget(look::section_title(tr("What changes")));
     below()->addWidget(preview_);
+    for (const auto& loss : line_.losses) {
+        if (loss.reference == core::model::ReferenceWeight::hung) {
+            say(QStringLiteral("note"), tr("Its hung weight is in the book: %1. What you keep here "
+                                           "takes its place.")
+                                            .arg(text::words(loss.start, style)));
+        }
+    }
     edited();
 }
 

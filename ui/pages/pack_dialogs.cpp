@@ -264,7 +264,7 @@ void TakeDialog::edited() {
               : tr("%1 of piece %2 becomes a piece of its own, which starts at the loss the whole "
                    "had (%3). It is on the hanging page and the day sheet from now on; undo takes "
                    "it back.")
-                    .arg(text::words_or_unknown(net, style), code, lost));
+                    .arg(text::words(net.value_or(pack_.weight_left), style), code, lost));
 }
 
 std::optional<core::actions::Command> TakeDialog::command() {

@@ -10,6 +10,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <cmath>
+
 namespace ui::pages {
 namespace {
 
@@ -49,7 +51,10 @@ void WarmDialog::build_fields() {
     wanted_->set_value(start_.wanted);
     water_ = new edits::ShareField("warm_water", tr("Water of the piece now"), style);
     water_->set_required(true);
-    water_->set_value(start_.water_now);
+    if (start_.water_now) { // an estimate: more digits would pretend to know
+        water_->set_value(
+            core::units::MassShare::percent(std::round(start_.water_now->in_percent() * 10) / 10));
+    }
     thickness_ = new edits::LengthField("warm_thickness", tr("Thickness now"), style);
     thickness_->set_required(true);
     thickness_->set_value(start_.thickness);
