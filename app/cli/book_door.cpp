@@ -31,7 +31,8 @@ std::string cause(const core::base::Error& error) {
         return "was written by version " + error.detail +
                " of this program; use that version or a newer one";
     case ErrorCode::damaged:
-        return "is damaged (" + error.detail + "); restore a backup of it";
+        return "is damaged (" + error.detail +
+               "); restore a backup of it, or salvage it into a new book";
     case ErrorCode::locked:
         return "is in use by another program; close that one and try again";
     case ErrorCode::disk_full:

@@ -18,6 +18,8 @@ namespace app::cli {
     VERB(register_import_weighings) \
     VERB(register_mix) \
     VERB(register_record) \
+    VERB(register_restore) \
+    VERB(register_salvage) \
     VERB(register_water_activity)
 // clang-format on
 

@@ -14,11 +14,12 @@
 #include <QTemporaryDir>
 
 namespace app::window {
-namespace {
 
 core::units::Instant system_now() {
     return core::units::Instant::from_unix_seconds(QDateTime::currentSecsSinceEpoch());
 }
+
+namespace {
 
 ui::look::Mode mode_of(ui::presenters::ThemeChoice choice) {
     switch (choice) {
@@ -54,8 +55,7 @@ bool Session::open(const QString& path, bool demo, bool create_if_missing) {
     options.create_if_missing = create_if_missing;
     auto book = core::services::Book::open(path.toStdString(), options);
     if (!book) {
-        tell(book.error(), path);
-        return false;
+        return offer_ways_out(book.error(), path);
     }
     if (!demo && !book->is_read_only()) {
         // A failed backup must not keep anybody from their book; `check` shows its absence.
@@ -83,6 +83,8 @@ std::unique_ptr<ui::pages::MainWindow> Session::make_window(ui::presenters::Work
     connect(window.get(), &MainWindow::new_asked, this, &Session::ask_new, queued);
     connect(window.get(), &MainWindow::demo_asked, this, &Session::open_demo, queued);
     connect(window.get(), &MainWindow::backup_asked, this, &Session::ask_backup, queued);
+    connect(window.get(), &MainWindow::restore_asked, this, &Session::ask_restore, queued);
+    connect(window.get(), &MainWindow::check_asked, this, &Session::ask_check, queued);
     return window;
 }
 
@@ -116,21 +118,19 @@ bool Session::open_demo() {
     return open(path, true, false);
 }
 
-void Session::ask_open() {
+bool Session::ask_open() {
     const QString path =
         QFileDialog::getOpenFileName(window_.get(), tr("Open a book"), QFileInfo(own_book()).path(),
                                      tr("Saltloft books (*.saltloft);;All files (*)"));
-    if (!path.isEmpty()) {
-        open(path, false, false);
-    }
+    return !path.isEmpty() && open(path, false, false);
 }
 
-void Session::ask_new() {
+bool Session::ask_new() {
     QString path =
         QFileDialog::getSaveFileName(window_.get(), tr("New book"), QFileInfo(own_book()).path(),
                                      tr("Saltloft books (*.saltloft)"));
     if (path.isEmpty()) {
-        return;
+        return false;
     }
     if (!path.endsWith(QLatin1String(".saltloft"))) {
         path += QLatin1String(".saltloft");
@@ -138,9 +138,9 @@ void Session::ask_new() {
     core::services::OpenOptions options{system_now()};
     if (const auto made = core::services::Book::create(path.toStdString(), options); !made) {
         tell(made.error(), path);
-        return;
+        return false;
     }
-    open(path, false, false);
+    return open(path, false, false);
 }
 
 void Session::ask_backup() {
@@ -179,12 +179,16 @@ void Session::preferences_changed() {
     }
 }
 
-void Session::tell(const core::base::Error& error, const QString& path) {
-    core::base::Error with_place = error;
-    if (with_place.detail.empty()) {
-        with_place.detail = path.toStdString();
+core::base::Error Session::with_place(core::base::Error error, const QString& path) {
+    if (error.detail.empty()) {
+        error.detail = path.toStdString();
     }
-    QMessageBox::warning(window_.get(), tr("Saltloft"), ui::text::error_words(with_place));
+    return error;
+}
+
+void Session::tell(const core::base::Error& error, const QString& path) {
+    QMessageBox::warning(window_.get(), tr("Saltloft"),
+                         ui::text::error_words(with_place(error, path)));
 }
 
 } // namespace app::window

@@ -1,3 +1,4 @@
+#include "core/store/climate_check.h"
 #include "core/store/climate.h"
 #include "core/store/climate_rows.h"
 
@@ -37,9 +38,9 @@ void compare(const std::vector<BucketSums>& made, const std::vector<BucketSums>&
              std::int64_t sensor, std::int64_t width_s, std::vector<std::string>& problems) {
     const auto tell = [&](std::int64_t start_s, const char* what) {
         if (problems.size() < most_told) {
-            problems.push_back("climate roll-up of sensor " + std::to_string(sensor) + ", width " +
-                               std::to_string(width_s) + " s, start " + std::to_string(start_s) +
-                               ": " + what);
+            problems.push_back(std::string(roll_up_problem) + "of sensor " +
+                               std::to_string(sensor) + ", width " + std::to_string(width_s) +
+                               " s, start " + std::to_string(start_s) + ": " + what);
         }
     };
     auto a = made.begin();

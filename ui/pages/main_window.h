@@ -40,6 +40,8 @@ class MainWindow : public QMainWindow {
     void new_asked();
     void demo_asked();
     void backup_asked();
+    void restore_asked();
+    void check_asked();
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -50,6 +52,7 @@ class MainWindow : public QMainWindow {
     void build_middle();
     void build_menus();
     void build_book_menu();
+    [[nodiscard]] QString why_no_restore() const;
     void build_edit_menu();
     void build_go_menu();
     void build_help_menu();

@@ -29,6 +29,28 @@ void MainWindow::build_menus() {
     build_help_menu();
 }
 
+/// Empty when a backup may be put in the place of this book. A damaged book is only read, and is
+/// the very one to restore.
+QString MainWindow::why_no_restore() const {
+    if (workspace_.is_demo()) {
+        return tr("The demonstration book is made anew each time; there is nothing to restore.");
+    }
+    if (!workspace_.is_read_only()) {
+        return {};
+    }
+    for (const auto& finding : workspace_.book().opening_findings()) {
+        if (finding.code == "book_in_use") {
+            return tr("This book is open elsewhere. Close it there and open it again to restore a "
+                      "backup.");
+        }
+        if (finding.code == "book_read_only") {
+            return tr("This book may only be read by you. Free the permissions of the file and its "
+                      "folder to restore a backup.");
+        }
+    }
+    return {};
+}
+
 void MainWindow::build_book_menu() {
     QMenu* menu = menuBar()->addMenu(tr("&Book"));
     look::named(menu, "menu_book", tr("Book"));
@@ -40,6 +62,18 @@ void MainWindow::build_book_menu() {
     connect(demo, &QAction::triggered, this, &MainWindow::demo_asked);
     QAction* backup = action("action_backup", tr("&Back up a copy…"));
     connect(backup, &QAction::triggered, this, &MainWindow::backup_asked);
+    QAction* restore = action("action_restore", tr("&Restore a backup…"));
+    const QString why_not = why_no_restore();
+    restore->setEnabled(why_not.isEmpty());
+    restore->setStatusTip(why_not.isEmpty() ? tr("Puts an earlier copy in the place of this book")
+                                            : why_not);
+    restore->setToolTip(restore->statusTip());
+    connect(restore, &QAction::triggered, this, &MainWindow::restore_asked);
+    QAction* check = action("action_check", tr("&Check the book…"));
+    check->setStatusTip(tr("Reads the book from end to end and says whether it is whole"));
+    check->setToolTip(check->statusTip());
+    connect(check, &QAction::triggered, this, &MainWindow::check_asked);
+    menu->setToolTipsVisible(true);
     QAction* print = action("action_print", tr("&Print this page…"), QKeySequence::Print);
     connect(print, &QAction::triggered, this, &MainWindow::print_page);
     QAction* quit = action("action_quit", tr("&Quit"), QKeySequence::Quit);
@@ -47,7 +81,9 @@ void MainWindow::build_book_menu() {
     connect(quit, &QAction::triggered, this, &QWidget::close);
     menu->addActions({fresh, open, demo});
     menu->addSeparator();
-    menu->addActions({backup, print});
+    menu->addActions({backup, restore, check});
+    menu->addSeparator();
+    menu->addAction(print);
     menu->addSeparator();
     menu->addAction(quit);
 }
