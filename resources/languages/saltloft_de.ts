@@ -2584,6 +2584,178 @@
     </message>
 </context>
 <context>
+    <name>KeepingWords</name>
+    <message>
+        <source>Batches</source>
+        <translation>Chargen</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation>Wägungen</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Phasen</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Decisions</source>
+        <translation>Entscheidungen</translation>
+    </message>
+    <message>
+        <source>Outcomes</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Acceptances of cautions</source>
+        <translation>Hingenommene Warnungen</translation>
+    </message>
+    <message>
+        <source>Recipes</source>
+        <translation>Rezepte</translation>
+    </message>
+    <message>
+        <source>Recipe versions</source>
+        <translation>Fassungen von Rezepten</translation>
+    </message>
+    <message>
+        <source>Ingredients</source>
+        <translation>Zutaten</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lose</translation>
+    </message>
+    <message>
+        <source>Uses of ingredients</source>
+        <translation>Verwendete Zutaten</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Packungen</translation>
+    </message>
+    <message>
+        <source>Moves of stock</source>
+        <translation>Bewegungen des Vorrats</translation>
+    </message>
+    <message>
+        <source>Ticks of the day&apos;s work</source>
+        <translation>Häkchen der Tagesarbeit</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Chambers</source>
+        <translation>Kammern</translation>
+    </message>
+    <message>
+        <source>Sensors</source>
+        <translation>Sensoren</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>Calibration checks</source>
+        <translation>Prüfungen der Messgeräte</translation>
+    </message>
+    <message>
+        <source>Climate readings</source>
+        <translation>Klimamesswerte</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>%1 a day with its year, %2 a clock time</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Batches: %1, pieces: %2, weighings: %3</source>
+        <translation>Chargen: %1, Stücke: %2, Wägungen: %3</translation>
+    </message>
+    <message>
+        <source>This backup is damaged itself, so it is not put in the place of the book. Choose another one.</source>
+        <translation>Diese Sicherungskopie ist selbst beschädigt und wird darum nicht an die Stelle des Buchs gesetzt. Wählen Sie eine andere.</translation>
+    </message>
+    <message>
+        <source>This backup was read from end to end and is whole.</source>
+        <translation>Diese Sicherungskopie wurde von Anfang bis Ende gelesen und ist unversehrt.</translation>
+    </message>
+    <message>
+        <source>It brings back: %1. Last entry: %2.</source>
+        <translation>Sie bringt zurück: %1. Letzter Eintrag: %2.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>There is no book now, so nothing is replaced.</source>
+        <translation>Jetzt ist kein Buch da, also wird nichts ersetzt.</translation>
+    </message>
+    <message>
+        <source>The book as it is now cannot be read, so what would be lost is not known.</source>
+        <translation>Das Buch, wie es jetzt ist, lässt sich nicht lesen; was verloren ginge, ist darum nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The book has now: %1.</source>
+        <translation>Das Buch hat jetzt: %1.</translation>
+    </message>
+    <message>
+        <source>No change was made since this backup.</source>
+        <translation>Seit dieser Sicherungskopie wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Changes made since this backup, which would be gone from the book: %1.</source>
+        <translation>Änderungen seit dieser Sicherungskopie, die im Buch dann fehlen: %1.</translation>
+    </message>
+    <message>
+        <source>The book as it is now is not deleted: it stays in the same folder, with “replaced” and the moment added to its name.</source>
+        <translation>Das Buch, wie es jetzt ist, wird nicht gelöscht: Es bleibt im selben Ordner, mit „replaced“ und dem Zeitpunkt im Namen.</translation>
+    </message>
+    <message>
+        <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
+        <translation>Das Buch ist unversehrt: Seiten, Verzeichnisse, Verknüpfungen und Klimasummen stimmen überein.</translation>
+    </message>
+    <message>
+        <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
+        <translation>Ihre Einträge und Messwerte sind vollständig. Summen aus Klimamesswerten stimmen nicht mit ihnen überein (Stellen: %1), darum können Diagramme und Stunden der Luft falsch sein. Sie lassen sich aus den Messwerten neu bilden.</translation>
+    </message>
+    <message>
+        <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
+        <translation>Das Buch ist beschädigt (gefundene Stellen: %1; sie stehen unten). Schreiben Sie nichts mehr hinein. Stellen Sie eine Sicherungskopie wieder her oder bergen Sie, was lesbar ist, in ein neues Buch.</translation>
+    </message>
+    <message>
+        <source>The book&apos;s own records (log, preferences, sums)</source>
+        <translation>Eigene Aufzeichnungen des Buchs (Protokoll, Einstellungen, Summen)</translation>
+    </message>
+    <message>
+        <source>The new book is made and passed its check. No entry was found that could not be read; whole pages that are gone leave no trace, so look it through. The damaged book was not changed.</source>
+        <translation>Das neue Buch ist angelegt und hat seine Prüfung bestanden. Kein Eintrag wurde gefunden, der nicht lesbar war; ganze Seiten, die fehlen, hinterlassen aber keine Spur. Sehen Sie es durch. Das beschädigte Buch wurde nicht verändert.</translation>
+    </message>
+    <message>
+        <source>The new book is made and passed its check. Entries that are known to be lost: %1. Look it through. The damaged book was not changed.</source>
+        <translation>Das neue Buch ist angelegt und hat seine Prüfung bestanden. Einträge, die sicher verloren sind: %1. Sehen Sie es durch. Das beschädigte Buch wurde nicht verändert.</translation>
+    </message>
+</context>
+<context>
     <name>LimitWords</name>
     <message>
         <source>%1 (partly unverified)</source>
@@ -5384,6 +5556,18 @@
             <numerusform>%n Wägungen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Kopie wiederherstellen</translation>
+    </message>
+    <message>
+        <source>The backup is in its place and open.</source>
+        <translation>Die Sicherungskopie ist an ihrer Stelle und geöffnet.</translation>
+    </message>
+    <message>
+        <source>The backup is in its place and open. The book as it was before is kept as %1.</source>
+        <translation>Die Sicherungskopie ist an ihrer Stelle und geöffnet. Das Buch, wie es vorher war, liegt unter %1.</translation>
+    </message>
 </context>
 <context>
     <name>ui::charts::ChartPainter</name>
@@ -6210,6 +6394,65 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::CheckDialog</name>
+    <message>
+        <source>Check the book</source>
+        <translation>Buch prüfen</translation>
+    </message>
+    <message>
+        <source>Reads %1 from end to end: pages, indexes, links between entries and the sums of climate readings. It changes nothing.</source>
+        <translation>Liest %1 von Anfang bis Ende: Seiten, Verzeichnisse, Verknüpfungen zwischen Einträgen und die Summen der Klimamesswerte. Geändert wird nichts.</translation>
+    </message>
+    <message>
+        <source>The book is being read</source>
+        <translation>Das Buch wird gelesen</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Make the climate roll-ups a&amp;new</source>
+        <translation>Klimasummen &amp;neu bilden</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage into a new book…</source>
+        <translation>In ein neues Buch &amp;bergen…</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Kopie &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Abbrechen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>The check is under way. A book with years of climate readings takes a while.</source>
+        <translation>Die Prüfung läuft. Ein Buch mit Klimamesswerten vieler Jahre braucht eine Weile.</translation>
+    </message>
+    <message>
+        <source>The climate roll-ups are being made anew from the readings.</source>
+        <translation>Die Klimasummen werden aus den Messwerten neu gebildet.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>This book is open for reading only: open it for writing to do that.</source>
+        <translation>Dieses Buch ist nur zum Lesen geöffnet; öffnen Sie es dafür zum Schreiben.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::EntryDialog</name>
     <message>
         <source>Cancel</source>
@@ -6890,6 +7133,34 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>&amp;Guide to this page</source>
         <translation>&amp;Handbuch zu dieser Seite</translation>
+    </message>
+    <message>
+        <source>The demonstration book is made anew each time; there is nothing to restore.</source>
+        <translation>Das Vorführbuch entsteht jedes Mal neu; da gibt es nichts wiederherzustellen.</translation>
+    </message>
+    <message>
+        <source>This book is open elsewhere. Close it there and open it again to restore a backup.</source>
+        <translation>Dieses Buch ist anderswo geöffnet. Schließen Sie es dort und öffnen Sie es neu, um eine Kopie wiederherzustellen.</translation>
+    </message>
+    <message>
+        <source>This book may only be read by you. Free the permissions of the file and its folder to restore a backup.</source>
+        <translation>Dieses Buch dürfen Sie nur lesen. Geben Sie die Rechte der Datei und ihres Ordners frei, um eine Kopie wiederherzustellen.</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Kopie &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in the place of this book</source>
+        <translation>Setzt eine frühere Kopie an die Stelle dieses Buchs</translation>
+    </message>
+    <message>
+        <source>&amp;Check the book…</source>
+        <translation>Buch &amp;prüfen…</translation>
+    </message>
+    <message>
+        <source>Reads the book from end to end and says whether it is whole</source>
+        <translation>Liest das Buch von Anfang bis Ende und sagt, ob es unversehrt ist</translation>
     </message>
 </context>
 <context>
@@ -7734,6 +8005,49 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>%1 is not a picture that can be shown. Choose a JPEG or PNG file.</source>
         <translation>%1 ist kein Bild, das sich zeigen lässt. Wählen Sie eine JPEG- oder PNG-Datei.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::OpenTroubleDialog</name>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Kopie &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in its place; the file as it is now is kept under another name.</source>
+        <translation>Setzt eine frühere Kopie an seine Stelle; die jetzige Datei bleibt unter anderem Namen erhalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage into a new book…</source>
+        <translation>In ein neues Buch &amp;bergen…</translation>
+    </message>
+    <message>
+        <source>Carries every entry that can still be read into a new book; this one is not changed.</source>
+        <translation>Trägt jeden noch lesbaren Eintrag in ein neues Buch; dieses wird nicht verändert.</translation>
+    </message>
+    <message>
+        <source>&amp;Open another book…</source>
+        <translation>Anderes Buch ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Leaves this file as it is.</source>
+        <translation>Lässt diese Datei, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Make a &amp;new book…</source>
+        <translation>&amp;Neues Buch anlegen…</translation>
+    </message>
+    <message>
+        <source>Starts an empty book in another file.</source>
+        <translation>Beginnt ein leeres Buch in einer anderen Datei.</translation>
+    </message>
+    <message>
+        <source>The book did not open</source>
+        <translation>Das Buch ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
     </message>
 </context>
 <context>
@@ -8830,6 +9144,85 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
 </context>
 <context>
+    <name>ui::pages::RestoreDialog</name>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Kopie wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in the place of the book %1. Choose a copy to see what would be lost and what would come back; nothing is changed before you confirm.</source>
+        <translation>Setzt eine frühere Kopie an die Stelle des Buchs %1. Wählen Sie eine Kopie, um zu sehen, was verloren ginge und was zurückkäme; geändert wird nichts, bevor Sie es bestätigen.</translation>
+    </message>
+    <message>
+        <source>The backup is being read</source>
+        <translation>Die Sicherungskopie wird gelesen</translation>
+    </message>
+    <message>
+        <source>Another &amp;file…</source>
+        <translation>Andere &amp;Datei…</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>&amp;Restore this backup…</source>
+        <translation>Diese Kopie &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Angelegt</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Letzter Eintrag</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Chargen</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation>Wägungen</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Backups of this book</source>
+        <translation>Sicherungskopien dieses Buchs</translation>
+    </message>
+    <message>
+        <source>There is no backup in the folder “backups” beside the book. Choose a copy you keep elsewhere with Another file.</source>
+        <translation>Im Ordner „backups“ neben dem Buch liegt keine Sicherungskopie. Wählen Sie mit „Andere Datei“ eine Kopie, die Sie anderswo aufbewahren.</translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation>Sicherungskopie</translation>
+    </message>
+    <message>
+        <source>Saltloft books (*.saltloft);;All files (*)</source>
+        <translation>Saltloft-Bücher (*.saltloft);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Put this backup in the place of the book?</source>
+        <translation>Diese Sicherungskopie an die Stelle des Buchs setzen?</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::ReviewPage</name>
     <message>
         <source>Is it done?</source>
@@ -8980,6 +9373,81 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Finish it in warm a&amp;ir…</source>
         <translation>In warmer &amp;Luft beenden…</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::SalvageDialog</name>
+    <message>
+        <source>Salvage into a new book</source>
+        <translation>In ein neues Buch bergen</translation>
+    </message>
+    <message>
+        <source>Carries every entry of %1 that can still be read into a new book. The damaged book is not changed; keep it until you have looked through the new one.</source>
+        <translation>Trägt jeden noch lesbaren Eintrag von %1 in ein neues Buch. Das beschädigte Buch wird nicht verändert; behalten Sie es, bis Sie das neue durchgesehen haben.</translation>
+    </message>
+    <message>
+        <source>The book is being carried over</source>
+        <translation>Das Buch wird übertragen</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage</source>
+        <translation>&amp;Bergen</translation>
+    </message>
+    <message>
+        <source>&amp;Open the new book</source>
+        <translation>Das neue Buch ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>The new book</source>
+        <translation>Das neue Buch</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>Wä&amp;hlen…</translation>
+    </message>
+    <message>
+        <source>&amp;New book</source>
+        <translation>&amp;Neues Buch</translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation>Art des Eintrags</translation>
+    </message>
+    <message>
+        <source>Carried over</source>
+        <translation>Übertragen</translation>
+    </message>
+    <message>
+        <source>Known to be lost</source>
+        <translation>Sicher verloren</translation>
+    </message>
+    <message>
+        <source>What was carried over</source>
+        <translation>Was übertragen wurde</translation>
+    </message>
+    <message>
+        <source>New book</source>
+        <translation>Neues Buch</translation>
+    </message>
+    <message>
+        <source>Saltloft books (*.saltloft)</source>
+        <translation>Saltloft-Bücher (*.saltloft)</translation>
+    </message>
+    <message>
+        <source>Name the file of the new book.</source>
+        <translation>Nennen Sie die Datei des neuen Buchs.</translation>
+    </message>
+    <message>
+        <source>%1 is there already and is not replaced. Choose another name.</source>
+        <translation>%1 ist schon da und wird nicht ersetzt. Wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>Nothing could be carried over. %1</source>
+        <translation>Nichts ließ sich übertragen. %1</translation>
     </message>
 </context>
 <context>

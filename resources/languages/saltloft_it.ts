@@ -2584,6 +2584,178 @@
     </message>
 </context>
 <context>
+    <name>KeepingWords</name>
+    <message>
+        <source>Batches</source>
+        <translation>Partite</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Pezzi</translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation>Pesate</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Eventi</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Fasi</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Decisions</source>
+        <translation>Decisioni</translation>
+    </message>
+    <message>
+        <source>Outcomes</source>
+        <translation>Esiti</translation>
+    </message>
+    <message>
+        <source>Acceptances of cautions</source>
+        <translation>Avvertenze accettate</translation>
+    </message>
+    <message>
+        <source>Recipes</source>
+        <translation>Ricette</translation>
+    </message>
+    <message>
+        <source>Recipe versions</source>
+        <translation>Versioni di ricette</translation>
+    </message>
+    <message>
+        <source>Ingredients</source>
+        <translation>Ingredienti</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotti</translation>
+    </message>
+    <message>
+        <source>Uses of ingredients</source>
+        <translation>Ingredienti usati</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Confezioni</translation>
+    </message>
+    <message>
+        <source>Moves of stock</source>
+        <translation>Movimenti di scorta</translation>
+    </message>
+    <message>
+        <source>Ticks of the day&apos;s work</source>
+        <translation>Spunte del lavoro del giorno</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Persone</translation>
+    </message>
+    <message>
+        <source>Chambers</source>
+        <translation>Celle</translation>
+    </message>
+    <message>
+        <source>Sensors</source>
+        <translation>Sensori</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Strumenti</translation>
+    </message>
+    <message>
+        <source>Calibration checks</source>
+        <translation>Controlli di taratura</translation>
+    </message>
+    <message>
+        <source>Climate readings</source>
+        <translation>Letture del clima</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>%1 a day with its year, %2 a clock time</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Batches: %1, pieces: %2, weighings: %3</source>
+        <translation>Partite: %1, pezzi: %2, pesate: %3</translation>
+    </message>
+    <message>
+        <source>This backup is damaged itself, so it is not put in the place of the book. Choose another one.</source>
+        <translation>Questa copia è danneggiata anch&apos;essa, perciò non si mette al posto del libro. Sceglierne un&apos;altra.</translation>
+    </message>
+    <message>
+        <source>This backup was read from end to end and is whole.</source>
+        <translation>Questa copia è stata letta da cima a fondo ed è integra.</translation>
+    </message>
+    <message>
+        <source>It brings back: %1. Last entry: %2.</source>
+        <translation>Riporta: %1. Ultima voce: %2.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nessuna</translation>
+    </message>
+    <message>
+        <source>There is no book now, so nothing is replaced.</source>
+        <translation>Ora non c&apos;è nessun libro, perciò non si sostituisce nulla.</translation>
+    </message>
+    <message>
+        <source>The book as it is now cannot be read, so what would be lost is not known.</source>
+        <translation>Il libro com&apos;è ora non si legge, perciò non si sa che cosa andrebbe perso.</translation>
+    </message>
+    <message>
+        <source>The book has now: %1.</source>
+        <translation>Il libro ora ha: %1.</translation>
+    </message>
+    <message>
+        <source>No change was made since this backup.</source>
+        <translation>Da questa copia in poi non è stato modificato nulla.</translation>
+    </message>
+    <message>
+        <source>Changes made since this backup, which would be gone from the book: %1.</source>
+        <translation>Modifiche fatte dopo questa copia, che nel libro non ci sarebbero più: %1.</translation>
+    </message>
+    <message>
+        <source>The book as it is now is not deleted: it stays in the same folder, with “replaced” and the moment added to its name.</source>
+        <translation>Il libro com&apos;è ora non si cancella: resta nella stessa cartella, con «replaced» e il momento aggiunti al nome.</translation>
+    </message>
+    <message>
+        <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
+        <translation>Il libro è integro: pagine, indici, collegamenti e somme del clima concordano.</translation>
+    </message>
+    <message>
+        <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
+        <translation>Le voci e le letture sono integre. Alcune somme fatte con le letture del clima non concordano con esse (punti: %1), perciò grafici e ore d&apos;aria possono essere sbagliati. Si possono rifare dalle letture.</translation>
+    </message>
+    <message>
+        <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
+        <translation>Il libro è danneggiato (punti trovati: %1; sono elencati sotto). Non scriverci più nulla. Ripristinare una copia, oppure recuperare in un libro nuovo ciò che si legge.</translation>
+    </message>
+    <message>
+        <source>The book&apos;s own records (log, preferences, sums)</source>
+        <translation>Registrazioni proprie del libro (registro, preferenze, somme)</translation>
+    </message>
+    <message>
+        <source>The new book is made and passed its check. No entry was found that could not be read; whole pages that are gone leave no trace, so look it through. The damaged book was not changed.</source>
+        <translation>Il nuovo libro è fatto e ha superato il controllo. Non si è trovata nessuna voce illeggibile; ma le pagine intere che mancano non lasciano traccia, perciò riguardarlo. Il libro danneggiato non è stato modificato.</translation>
+    </message>
+    <message>
+        <source>The new book is made and passed its check. Entries that are known to be lost: %1. Look it through. The damaged book was not changed.</source>
+        <translation>Il nuovo libro è fatto e ha superato il controllo. Voci perse di sicuro: %1. Riguardarlo. Il libro danneggiato non è stato modificato.</translation>
+    </message>
+</context>
+<context>
     <name>LimitWords</name>
     <message>
         <source>%1 (partly unverified)</source>
@@ -5384,6 +5556,18 @@
             <numerusform>%n pesate</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Ripristina una copia</translation>
+    </message>
+    <message>
+        <source>The backup is in its place and open.</source>
+        <translation>La copia è al suo posto e aperta.</translation>
+    </message>
+    <message>
+        <source>The backup is in its place and open. The book as it was before is kept as %1.</source>
+        <translation>La copia è al suo posto e aperta. Il libro com&apos;era prima si trova in %1.</translation>
+    </message>
 </context>
 <context>
     <name>ui::charts::ChartPainter</name>
@@ -6210,6 +6394,65 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::CheckDialog</name>
+    <message>
+        <source>Check the book</source>
+        <translation>Controlla il libro</translation>
+    </message>
+    <message>
+        <source>Reads %1 from end to end: pages, indexes, links between entries and the sums of climate readings. It changes nothing.</source>
+        <translation>Legge %1 da cima a fondo: pagine, indici, collegamenti tra le voci e somme delle letture del clima. Non modifica nulla.</translation>
+    </message>
+    <message>
+        <source>The book is being read</source>
+        <translation>Il libro viene letto</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Che cosa si è trovato</translation>
+    </message>
+    <message>
+        <source>Make the climate roll-ups a&amp;new</source>
+        <translation>Rifai le somme del &amp;clima</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage into a new book…</source>
+        <translation>&amp;Recupera in un libro nuovo…</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>R&amp;ipristina una copia…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Chiudi</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Annulla</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annulla</translation>
+    </message>
+    <message>
+        <source>The check is under way. A book with years of climate readings takes a while.</source>
+        <translation>Il controllo è in corso. Un libro con anni di letture del clima richiede un po&apos; di tempo.</translation>
+    </message>
+    <message>
+        <source>The climate roll-ups are being made anew from the readings.</source>
+        <translation>Le somme del clima vengono rifatte dalle letture.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Chiudi</translation>
+    </message>
+    <message>
+        <source>This book is open for reading only: open it for writing to do that.</source>
+        <translation>Questo libro è aperto in sola lettura: per farlo, aprirlo in scrittura.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::EntryDialog</name>
     <message>
         <source>Cancel</source>
@@ -6890,6 +7133,34 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>&amp;Guide to this page</source>
         <translation>&amp;Guida a questa pagina</translation>
+    </message>
+    <message>
+        <source>The demonstration book is made anew each time; there is nothing to restore.</source>
+        <translation>Il libro dimostrativo si rifà ogni volta; non c&apos;è nulla da ripristinare.</translation>
+    </message>
+    <message>
+        <source>This book is open elsewhere. Close it there and open it again to restore a backup.</source>
+        <translation>Questo libro è aperto altrove. Chiuderlo là e riaprirlo per ripristinare una copia.</translation>
+    </message>
+    <message>
+        <source>This book may only be read by you. Free the permissions of the file and its folder to restore a backup.</source>
+        <translation>Questo libro si può solo leggere. Liberare i permessi del file e della sua cartella per ripristinare una copia.</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>R&amp;ipristina una copia…</translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in the place of this book</source>
+        <translation>Mette una copia precedente al posto di questo libro</translation>
+    </message>
+    <message>
+        <source>&amp;Check the book…</source>
+        <translation>C&amp;ontrolla il libro…</translation>
+    </message>
+    <message>
+        <source>Reads the book from end to end and says whether it is whole</source>
+        <translation>Legge il libro da cima a fondo e dice se è integro</translation>
     </message>
 </context>
 <context>
@@ -7734,6 +8005,49 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>%1 is not a picture that can be shown. Choose a JPEG or PNG file.</source>
         <translation>%1 non è un&apos;immagine che si possa mostrare. Scegliere un file JPEG o PNG.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::OpenTroubleDialog</name>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>R&amp;ipristina una copia…</translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in its place; the file as it is now is kept under another name.</source>
+        <translation>Mette al suo posto una copia precedente; il file com&apos;è ora si conserva con un altro nome.</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage into a new book…</source>
+        <translation>&amp;Recupera in un libro nuovo…</translation>
+    </message>
+    <message>
+        <source>Carries every entry that can still be read into a new book; this one is not changed.</source>
+        <translation>Porta in un libro nuovo ogni voce che si legge ancora; questo non si modifica.</translation>
+    </message>
+    <message>
+        <source>&amp;Open another book…</source>
+        <translation>&amp;Apri un altro libro…</translation>
+    </message>
+    <message>
+        <source>Leaves this file as it is.</source>
+        <translation>Lascia questo file com&apos;è.</translation>
+    </message>
+    <message>
+        <source>Make a &amp;new book…</source>
+        <translation>Crea un &amp;nuovo libro…</translation>
+    </message>
+    <message>
+        <source>Starts an empty book in another file.</source>
+        <translation>Inizia un libro vuoto in un altro file.</translation>
+    </message>
+    <message>
+        <source>The book did not open</source>
+        <translation>Il libro non si è aperto</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Chiudi</translation>
     </message>
 </context>
 <context>
@@ -8830,6 +9144,85 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
 </context>
 <context>
+    <name>ui::pages::RestoreDialog</name>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Ripristina una copia</translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in the place of the book %1. Choose a copy to see what would be lost and what would come back; nothing is changed before you confirm.</source>
+        <translation>Mette una copia precedente al posto del libro %1. Scegliere una copia per vedere che cosa andrebbe perso e che cosa tornerebbe; nulla cambia prima della conferma.</translation>
+    </message>
+    <message>
+        <source>The backup is being read</source>
+        <translation>La copia viene letta</translation>
+    </message>
+    <message>
+        <source>Another &amp;file…</source>
+        <translation>Un altro &amp;file…</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annulla</translation>
+    </message>
+    <message>
+        <source>&amp;Restore this backup…</source>
+        <translation>&amp;Ripristina questa copia…</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Fatta il</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Ultima voce</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Partite</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Pezzi</translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation>Pesate</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Dimensione</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>File</translation>
+    </message>
+    <message>
+        <source>Backups of this book</source>
+        <translation>Copie di questo libro</translation>
+    </message>
+    <message>
+        <source>There is no backup in the folder “backups” beside the book. Choose a copy you keep elsewhere with Another file.</source>
+        <translation>Nella cartella «backups» accanto al libro non c&apos;è nessuna copia. Scegliere con «Un altro file» una copia tenuta altrove.</translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation>Copia</translation>
+    </message>
+    <message>
+        <source>Saltloft books (*.saltloft);;All files (*)</source>
+        <translation>Libri di Saltloft (*.saltloft);;Tutti i file (*)</translation>
+    </message>
+    <message>
+        <source>Put this backup in the place of the book?</source>
+        <translation>Mettere questa copia al posto del libro?</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Ripristina</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::ReviewPage</name>
     <message>
         <source>Is it done?</source>
@@ -8980,6 +9373,81 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Finish it in warm a&amp;ir…</source>
         <translation>Finir&amp;lo in aria calda…</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::SalvageDialog</name>
+    <message>
+        <source>Salvage into a new book</source>
+        <translation>Recupera in un libro nuovo</translation>
+    </message>
+    <message>
+        <source>Carries every entry of %1 that can still be read into a new book. The damaged book is not changed; keep it until you have looked through the new one.</source>
+        <translation>Porta in un libro nuovo ogni voce di %1 che si legge ancora. Il libro danneggiato non si modifica; tenerlo finché non si è riguardato quello nuovo.</translation>
+    </message>
+    <message>
+        <source>The book is being carried over</source>
+        <translation>Il libro viene trasferito</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Chiudi</translation>
+    </message>
+    <message>
+        <source>&amp;Salvage</source>
+        <translation>&amp;Recupera</translation>
+    </message>
+    <message>
+        <source>&amp;Open the new book</source>
+        <translation>&amp;Apri il nuovo libro</translation>
+    </message>
+    <message>
+        <source>The new book</source>
+        <translation>Il nuovo libro</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>&amp;Scegli…</translation>
+    </message>
+    <message>
+        <source>&amp;New book</source>
+        <translation>&amp;Nuovo libro</translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation>Tipo di voce</translation>
+    </message>
+    <message>
+        <source>Carried over</source>
+        <translation>Trasferite</translation>
+    </message>
+    <message>
+        <source>Known to be lost</source>
+        <translation>Perse di sicuro</translation>
+    </message>
+    <message>
+        <source>What was carried over</source>
+        <translation>Che cosa è stato trasferito</translation>
+    </message>
+    <message>
+        <source>New book</source>
+        <translation>Nuovo libro</translation>
+    </message>
+    <message>
+        <source>Saltloft books (*.saltloft)</source>
+        <translation>Libri di Saltloft (*.saltloft)</translation>
+    </message>
+    <message>
+        <source>Name the file of the new book.</source>
+        <translation>Indicare il file del nuovo libro.</translation>
+    </message>
+    <message>
+        <source>%1 is there already and is not replaced. Choose another name.</source>
+        <translation>%1 c&apos;è già e non si sostituisce. Scegliere un altro nome.</translation>
+    </message>
+    <message>
+        <source>Nothing could be carried over. %1</source>
+        <translation>Non si è potuto trasferire nulla. %1</translation>
     </message>
 </context>
 <context>

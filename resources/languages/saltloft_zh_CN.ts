@@ -2581,6 +2581,178 @@
     </message>
 </context>
 <context>
+    <name>KeepingWords</name>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decisions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcomes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceptances of cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recipes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recipe versions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ingredients</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uses of ingredients</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moves of stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticks of the day&apos;s work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chambers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Climate readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>%1 a day with its year, %2 a clock time</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches: %1, pieces: %2, weighings: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This backup is damaged itself, so it is not put in the place of the book. Choose another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This backup was read from end to end and is whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It brings back: %1. Last entry: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no book now, so nothing is replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book as it is now cannot be read, so what would be lost is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has now: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No change was made since this backup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes made since this backup, which would be gone from the book: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book as it is now is not deleted: it stays in the same folder, with “replaced” and the moment added to its name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book&apos;s own records (log, preferences, sums)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new book is made and passed its check. No entry was found that could not be read; whole pages that are gone leave no trace, so look it through. The damaged book was not changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new book is made and passed its check. Entries that are known to be lost: %1. Look it through. The damaged book was not changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LimitWords</name>
     <message>
         <source>%1 (partly unverified)</source>
@@ -5372,6 +5544,18 @@
             <numerusform></numerusform>
         </translation>
     </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is in its place and open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is in its place and open. The book as it was before is kept as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::charts::ChartPainter</name>
@@ -6197,6 +6381,65 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::CheckDialog</name>
+    <message>
+        <source>Check the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads %1 from end to end: pages, indexes, links between entries and the sums of climate readings. It changes nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is being read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the climate roll-ups a&amp;new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Salvage into a new book…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The check is under way. A book with years of climate readings takes a while.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The climate roll-ups are being made anew from the readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This book is open for reading only: open it for writing to do that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::EntryDialog</name>
     <message>
         <source>Cancel</source>
@@ -6863,6 +7106,34 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>&amp;Guide to this page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The demonstration book is made anew each time; there is nothing to restore.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This book is open elsewhere. Close it there and open it again to restore a backup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This book may only be read by you. Free the permissions of the file and its folder to restore a backup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in the place of this book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Check the book…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads the book from end to end and says whether it is whole</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7706,6 +7977,49 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>%1 is not a picture that can be shown. Choose a JPEG or PNG file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::OpenTroubleDialog</name>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in its place; the file as it is now is kept under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Salvage into a new book…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carries every entry that can still be read into a new book; this one is not changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open another book…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaves this file as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a &amp;new book…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starts an empty book in another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book did not open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8802,6 +9116,85 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
 </context>
 <context>
+    <name>ui::pages::RestoreDialog</name>
+    <message>
+        <source>Restore a backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts an earlier copy in the place of the book %1. Choose a copy to see what would be lost and what would come back; nothing is changed before you confirm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is being read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another &amp;file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Restore this backup…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups of this book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no backup in the folder “backups” beside the book. Choose a copy you keep elsewhere with Another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saltloft books (*.saltloft);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put this backup in the place of the book?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::ReviewPage</name>
     <message>
         <source>Is it done?</source>
@@ -8950,6 +9343,81 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Finish it in warm a&amp;ir…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::SalvageDialog</name>
+    <message>
+        <source>Salvage into a new book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carries every entry of %1 that can still be read into a new book. The damaged book is not changed; keep it until you have looked through the new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book is being carried over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Salvage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open the new book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carried over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Known to be lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was carried over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saltloft books (*.saltloft)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the file of the new book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already and is not replaced. Choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing could be carried over. %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
