@@ -87,6 +87,7 @@ class Walk {
         out_.references = parent->references;
         out_.points = parent->points;
         out_.pressed = parent->pressed;
+        out_.hung_aside = parent->hung_aside;
         const double share = weighings_.front().net() / *parent->last_net;
         scale_all(share);
         last_ = weighings_.front().net();
@@ -132,12 +133,28 @@ class Walk {
         const Mass net = w.on_scale - tare_of(w) - out_.coat;
         const bool wet = w.wet_surface || (washed_ && (w.taken_at - *washed_).in_hours() <= 24);
         washed_.reset();
+        const bool aside = wet || is_rough(w, net);
+        const bool hung_before = hung_;
         set_reference(w, net);
+        out_.hung_aside = out_.hung_aside || (hung_ && !hung_before && aside);
         last_ = net;
         out_.last_net = net;
-        if (hung_ && !wet) {
+        if (hung_ && !aside) {
             out_.points.push_back({w.id, w.taken_at, net, w.scale_step});
         }
+    }
+
+    /// Known so much more coarsely than the others that it would only mislead the curve.
+    [[nodiscard]] bool is_rough(const Weighing& w, Mass net) const {
+        constexpr double coarse_share = 0.01;
+        constexpr double coarser = 4;
+        if (!w.scale_step || *w.scale_step <= net * coarse_share) {
+            return false;
+        }
+        return weighings_.size() > 1 &&
+               std::all_of(weighings_.begin(), weighings_.end(), [&](const Weighing& o) {
+                   return &o == &w || !o.scale_step || *w.scale_step >= *o.scale_step * coarser;
+               });
     }
 
     void set_reference(const Weighing& w, Mass net) {
@@ -441,7 +458,7 @@ std::optional<ForecastRequest> forecast_request(const model::Piece& piece, const
         r.weighings.push_back({p.at, p.net, p.scale_step});
     }
     const bool first_is_reference =
-        piece.target->reference == ReferenceWeight::hung && !series.pressed;
+        piece.target->reference == ReferenceWeight::hung && !series.pressed && !series.hung_aside;
     if (!first_is_reference) {
         r.reference = series.references.of(piece.target->reference);
     }

@@ -35,6 +35,8 @@ struct NetSeries {
     /// the first within a day of a wash are left out.
     std::vector<NetPoint> points;
     bool pressed = false; ///< the points begin at a pressing: the reference lies before them
+    /// The hung weight is known but no point of the curve (wet, or rough): it lies before them.
+    bool hung_aside = false;
     std::optional<units::Mass> last_net;
     units::Mass tare = units::Mass::grams(0); ///< what hangs with the piece now
     units::Mass coat = units::Mass::grams(0); ///< lard or paste on it now, not meat
@@ -68,6 +70,8 @@ struct PieceHistory {
 /// - coated: what the coat adds is not meat: taken off from then on.
 /// - washed: the first weighing within 24 h is left out, as is any marked wet.
 /// - pressed: the water pressed out counts as lost; the curve starts anew.
+/// - rough: a weight read four times as coarsely as the piece's other weighings, and by more than
+///   1 % of itself (an estimate), can be a reference but is no point of the curve.
 /// - frozen to thawed: time stands still; earlier points are moved later by as much, so that
 ///   forecasts made from the points fall on the right dates.
 /// - merged: references add up; the curve goes on with the loss of this piece.

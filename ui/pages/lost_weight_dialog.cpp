@@ -1,123 +1,172 @@
 #include "ui/pages/lost_weight_dialog.h"
 
-#include "ui/pages/event_dialog.h"
-#include "ui/presenters/lost_weight.h"
 #include "ui/presenters/workspace.h"
+#include "ui/text/model_words.h"
 #include "ui/text/quantity_words.h"
 
+#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 
 namespace ui::pages {
 
+using core::model::ReferenceWeight;
+
 LostWeightDialog::LostWeightDialog(presenters::Workspace& workspace,
                                    const presenters::PieceLine& line, QWidget* parent)
     : EntryDialog(workspace, "lost_weight_dialog",
-                  tr("%1: the start weight is lost").arg(QString::fromStdString(line.piece().code)),
+                  tr("%1: a weight is lost").arg(QString::fromStdString(line.piece().code)),
                   parent),
-      line_(line) {
-    const auto& style = workspace.style();
-    form()->addRow(look::caption(
-        tr("Say when it was hung. What it weighed then is estimated from the pieces hung with it, "
-           "or from its own course; enter your own figure if you know better.")));
-    day_ = new edits::DayField("lost_day", tr("Hung on"), style, workspace.today());
-    day_->set_required(true);
-    if (line.hung_at) {
-        day_->set_value(style.zone.day_of(*line.hung_at));
-    } else if (!line.history.weighings.empty()) {
-        day_->set_value(style.zone.day_of(line.history.weighings.front().taken_at) - 1);
+      lost_(workspace, line), keep_(findChild<QPushButton*>(QStringLiteral("dialog_keep"))) {
+    set_keep_words(tr("Enter as an &estimate"));
+    resize(look::lines(this, 38), look::lines(this, 30));
+    if (lost_.missing().empty()) {
+        show_nothing_missing();
+        return;
     }
-    net_ = new edits::MassField("lost_net", tr("Net weight as hung"), style);
-    net_->set_required(true);
-    add_row(tr("&Hung on"), day_);
-    add_row(tr("&Net weight as hung"), net_);
+    build_fields();
+    build_answer();
+    connect(&lost_, &presenters::LostWeight::arrived, this, &LostWeightDialog::show_answer);
+    weight_chosen();
+}
+
+void LostWeightDialog::show_nothing_missing() {
+    below()->addWidget(new look::EmptyState(
+        "lost_weight_none", tr("No start weight can be found missing"),
+        tr("Raw and hung weight are both in the book, or the piece was never weighed. A weighing "
+           "that was missed later needs nothing: the curve has no fixed rhythm."),
+        {}));
+    keep_->setEnabled(false);
+}
+
+void LostWeightDialog::build_fields() {
+    which_ = look::named(new QComboBox, "lost_which", tr("Which weight is lost"));
+    for (const auto which : lost_.missing()) {
+        which_->addItem(text::words(which), static_cast<int>(which));
+    }
+    day_ = new edits::DayField("lost_day", tr("Day it should have been taken"),
+                               workspace().style(), workspace().today());
+    day_->set_required(true);
+    weight_ = new edits::MassField("lost_weight", tr("Net weight, estimated"), workspace().style());
+    weight_->set_required(true);
+    add_row(tr("Which weight is &lost"), which_);
+    add_row(tr("&Day it should have been taken"), day_);
+    add_row(tr("&Net weight, estimated"), weight_);
+    connect(which_, &QComboBox::currentIndexChanged, this, &LostWeightDialog::weight_chosen);
+    connect(weight_, &edits::EntryField::edited, this, [this] { own_entry_ |= !filling_; });
+}
+
+void LostWeightDialog::build_answer() {
+    below()->addWidget(look::section_title(tr("What can be said of it")));
     estimate_ = look::paragraph({});
     estimate_->setObjectName(QStringLiteral("lost_estimate"));
     below()->addWidget(estimate_);
-    preview_ = look::paragraph({});
-    preview_->setObjectName(QStringLiteral("lost_preview"));
-    below()->addWidget(look::section_title(tr("What changes")));
-    below()->addWidget(preview_);
-    for (const auto& loss : line_.losses) {
-        if (loss.reference == core::model::ReferenceWeight::hung) {
-            say(QStringLiteral("note"), tr("Its hung weight is in the book: %1. What you keep here "
-                                           "takes its place.")
-                                            .arg(text::words(loss.start, style)));
-        }
+    below()->addWidget(look::caption(
+        tr("Entered as an estimate it stands in the list with its range. Losses count from it and "
+           "are as uncertain as it is; the curve does not lean on it. It can be undone.")));
+    below()->addWidget(look::section_title(tr("Or leave it unknown")));
+    auto* unknown = look::paragraph(
+        tr("Cancel, and nothing is made up: the days since hanging, the rate from weighing to "
+           "weighing and the loss from every weight that is known are still counted. The target "
+           "can be bound to one of those under Change."));
+    unknown->setObjectName(QStringLiteral("lost_unknown"));
+    below()->addWidget(unknown);
+}
+
+ReferenceWeight LostWeightDialog::which() const {
+    return static_cast<ReferenceWeight>(which_->currentData().toInt());
+}
+
+std::optional<core::units::Instant> LostWeightDialog::when() const {
+    const auto day = day_->value();
+    if (!day) {
+        return {};
     }
+    const auto& zone = workspace().style().zone;
+    const auto usual = lost_.usual_time(which());
+    return usual && zone.day_of(*usual) == *day ? *usual : zone.instant_at(*day, 12 * 60);
+}
+
+void LostWeightDialog::weight_chosen() {
+    asked_.reset();
+    own_entry_ = false;
+    fill_in({});
+    const auto usual = lost_.usual_time(which());
+    day_->set_value(usual ? std::optional(workspace().style().zone.day_of(*usual)) : std::nullopt);
     edited();
 }
 
-void LostWeightDialog::estimate() {
-    const auto day = day_->value();
-    if (day == asked_) {
-        return;
-    }
-    asked_ = day;
-    words_.clear();
-    if (!day) {
-        estimate_->setText(tr("Enter the day it was hung."));
-        return;
-    }
-    const auto& style = workspace().style();
-    constexpr int noon = 12 * 60; // the hour is not known: the middle of the day
-    const auto found =
-        presenters::lost_weight(workspace().book(), line_, style.zone.instant_at(*day, noon));
-    if (!found) {
-        estimate_->setText(tr("It has not been weighed since that day, so nothing can be "
-                              "estimated. Weigh it first, or enter what you remember."));
-        return;
-    }
-    const auto& weight = found->weight;
-    const QString from = found->siblings > 0
-                             ? tr("from %n piece(s) hung with it", nullptr, found->siblings)
-                             : tr("from its own course only, with a wide range");
-    words_ = tr("Estimated %1 (8 in 10: %2 to %3), %4.")
-                 .arg(text::words(weight.best, style), text::words(weight.low, style),
-                      text::words(weight.high, style), from);
-    estimate_->setText(words_);
-    net_->set_value(weight.best);
-}
-
-std::optional<core::model::PieceEvent> LostWeightDialog::entered() const {
-    const auto day = day_->value();
-    const auto net = net_->value();
-    if (!day || !net) {
-        return {};
-    }
-    constexpr int noon = 12 * 60;
-    auto event =
-        presenters::lost_weight_event(line_, workspace().style().zone.instant_at(*day, noon), *net);
-    event.note =
-        (words_.isEmpty() ? tr("Start weight entered from memory.") : words_).toStdString();
-    return event;
+void LostWeightDialog::fill_in(std::optional<core::units::Mass> weight) {
+    filling_ = true;
+    weight_->set_value(weight);
+    filling_ = false;
 }
 
 void LostWeightDialog::edited() {
-    if (preview_ == nullptr) {
+    if (estimate_ == nullptr || filling_) {
         return;
     }
-    estimate();
-    const auto event = entered();
-    if (!event) {
-        preview_->setText(text::unknown());
+    const auto at = when();
+    if (!at) {
+        asked_.reset();
+        keep_->setEnabled(false);
+        estimate_->setText(tr("Enter the day, and the estimate stands here."));
         return;
     }
-    auto with = line_.history;
-    with.events.push_back(*event);
-    std::stable_sort(with.events.begin(), with.events.end(),
-                     [](const auto& a, const auto& b) { return a.at < b.at; });
-    preview_->setText(
-        change_words(line_, presenters::line_of(std::move(with), line_.kin), workspace().style()));
+    if (at == asked_) {
+        return; // only the weight was edited
+    }
+    asked_ = at;
+    keep_->setEnabled(false);
+    estimate_->setText(tr("Reckoning…"));
+    lost_.ask(which(), *at);
+}
+
+void LostWeightDialog::show_answer() {
+    if (!asked_) {
+        return; // the day was emptied meanwhile
+    }
+    const auto& style = workspace().style();
+    const auto& answer = *lost_.answer();
+    keep_->setEnabled(answer.siblings > 0 && !workspace().is_read_only());
+    if (answer.siblings > 0) {
+        estimate_->setText(tr("About %1; 8 in 10 such pieces lie between %2 and %3. From %n "
+                              "piece(s) of its batch and the air they hung in.",
+                              nullptr, answer.siblings)
+                               .arg(text::words(answer.weight->best, style),
+                                    text::words(answer.weight->low, style),
+                                    text::words(answer.weight->high, style)));
+        if (!own_entry_) {
+            fill_in(answer.weight->best);
+        }
+        return;
+    }
+    QString words = which() == ReferenceWeight::raw
+                        ? tr("No sibling can say: two pieces of the batch with a raw and a hung "
+                             "weight are needed.")
+                        : tr("No sibling can say: two pieces of the batch with a hung weight, "
+                             "five weighings and half their target lost are needed.");
+    if (answer.weight) {
+        words += QLatin1Char(' ') +
+                 tr("By its form and the air alone it lay between %1 and %2: too wide to count "
+                    "from.")
+                     .arg(text::words(answer.weight->low, style),
+                          text::words(answer.weight->high, style));
+    }
+    estimate_->setText(words);
 }
 
 std::optional<core::actions::Command> LostWeightDialog::command() {
-    const auto event = entered();
-    if (!event) {
+    const auto at = when();
+    const auto net = weight_->value();
+    const auto& answer = lost_.answer();
+    if (!at || !net || lost_.is_busy() || !answer || !answer->weight || answer->siblings == 0) {
+        say(QStringLiteral("stop"), tr("There is no estimate to enter yet."));
         return {};
     }
-    return core::actions::RecordEvent{*event};
+    return core::actions::AddWeighing{
+        lost_.weighing(which(), *at, *net, *answer->weight, workspace().style())};
 }
 
 } // namespace ui::pages

@@ -160,6 +160,31 @@ TEST(NetSeries, WetWeighingsAreNotForTheCurve) {
     EXPECT_NEAR(s.points[1].net.in_grams(), 950, 1e-9);
 }
 
+/// An estimated hung weight: losses count from it, the curve does not lean on it.
+TEST(NetSeries, ARoughHungWeightIsAReferenceButNoPointOfTheCurve) {
+    auto estimate = weighing(0, 1000, WeighedState::rinsed);
+    estimate.scale_step = Mass::grams(60);
+    PieceHistory h{.weighings = {estimate, weighing(10, 880, WeighedState::rinsed),
+                                 weighing(20, 820, WeighedState::rinsed)},
+                   .events = {event(0, EventKind::hung)},
+                   .target = thirty_five()};
+    h.weighings[1].scale_step = h.weighings[2].scale_step = Mass::grams(1);
+    const NetSeries s = net_series(h);
+    EXPECT_DOUBLE_EQ(s.references.hung->in_grams(), 1000);
+    EXPECT_NEAR(s.loss_from(ReferenceWeight::hung)->in_percent(), 18, 1e-9);
+    ASSERT_EQ(s.points.size(), 2U);
+    EXPECT_TRUE(s.hung_aside);
+    const auto request = forecast_request({.target = thirty_five()}, s, {});
+    ASSERT_TRUE(request && request->reference);
+    EXPECT_DOUBLE_EQ(request->reference->in_grams(), 1000);
+    // A coarse scale used throughout is how the piece was weighed, and no estimate.
+    for (auto& w : h.weighings) {
+        w.scale_step = Mass::grams(20);
+    }
+    EXPECT_EQ(net_series(h).points.size(), 3U);
+    EXPECT_FALSE(net_series(h).hung_aside);
+}
+
 TEST(NetSeries, FrozenTimeStandsStill) {
     PieceHistory h = example();
     h.weighings.push_back(weighing(20, 1060, WeighedState::netted, 100));
