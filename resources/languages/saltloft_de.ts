@@ -5499,6 +5499,74 @@
     </message>
 </context>
 <context>
+    <name>WhatIfWords</name>
+    <message>
+        <source>reached</source>
+        <translation>erreicht</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>nicht erreicht</translation>
+    </message>
+    <message>
+        <source>by today</source>
+        <translation>bis heute</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>not reachable: more likely never than ever</source>
+        <translation>nicht erreichbar: eher nie als irgendwann</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>%1 a temperature, %2 a humidity: air</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Air ahead</source>
+        <translation>Luft ab jetzt</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>1 chance in 10 by</source>
+        <translation>Chance 1 von 10 bis</translation>
+    </message>
+    <message>
+        <source>Even odds by</source>
+        <translation>Halbe-halbe bis</translation>
+    </message>
+    <message>
+        <source>9 chances in 10 by</source>
+        <translation>Chance 9 von 10 bis</translation>
+    </message>
+    <message>
+        <source>Levels off at</source>
+        <translation>Kommt zur Ruhe bei</translation>
+    </message>
+    <message>
+        <source>No humidity at %1 draws water as strongly as %2 does.</source>
+        <translation>Keine Feuchte bei %1 zieht das Wasser so stark wie %2.</translation>
+    </message>
+    <message>
+        <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
+        <translation>Gleiche Trockenkraft: %1 bei %2 zieht das Wasser so stark wie %3 bei %4. Wie weit das Stück trocknen kann, folgt fast nur aus der Feuchte.</translation>
+    </message>
+    <message>
+        <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
+        <translation>%1 liegt im zitierten Wachstumsbereich von %2 (%3 bis %4), %5 nicht. %6</translation>
+    </message>
+</context>
+<context>
     <name>WorkList</name>
     <message>
         <source>Work of the day</source>
@@ -6972,6 +7040,96 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
             <numerusform>%n Zeile ist kein Messwert.</numerusform>
             <numerusform>%n Zeilen sind keine Messwerte.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::LostWeightDialog</name>
+    <message>
+        <source>%1: a weight is lost</source>
+        <translation>%1: ein Gewicht fehlt</translation>
+    </message>
+    <message>
+        <source>Enter as an &amp;estimate</source>
+        <translation>Als &amp;Schätzung eintragen</translation>
+    </message>
+    <message>
+        <source>No start weight can be found missing</source>
+        <translation>Es fehlt kein Startgewicht</translation>
+    </message>
+    <message>
+        <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
+        <translation>Rohgewicht und Gewicht beim Aufhängen stehen beide im Buch, oder das Stück wurde nie gewogen. Eine später versäumte Wägung braucht nichts: Die Kurve hat keinen festen Takt.</translation>
+    </message>
+    <message>
+        <source>Which weight is lost</source>
+        <translation>Welches Gewicht fehlt</translation>
+    </message>
+    <message>
+        <source>Day it should have been taken</source>
+        <translation>Tag, an dem es zu nehmen war</translation>
+    </message>
+    <message>
+        <source>Net weight, estimated</source>
+        <translation>Nettogewicht, geschätzt</translation>
+    </message>
+    <message>
+        <source>Which weight is &amp;lost</source>
+        <translation>Welches Gewicht &amp;fehlt</translation>
+    </message>
+    <message>
+        <source>&amp;Day it should have been taken</source>
+        <translation>&amp;Tag, an dem es zu nehmen war</translation>
+    </message>
+    <message>
+        <source>&amp;Net weight, estimated</source>
+        <translation>&amp;Nettogewicht, geschätzt</translation>
+    </message>
+    <message>
+        <source>What can be said of it</source>
+        <translation>Was sich darüber sagen lässt</translation>
+    </message>
+    <message>
+        <source>Entered as an estimate it stands in the list with its range. Losses count from it and are as uncertain as it is; the curve does not lean on it. It can be undone.</source>
+        <translation>Als Schätzung steht es mit seiner Spanne in der Liste. Verluste zählen von ihm an und sind so ungewiss wie es selbst; die Kurve stützt sich nicht darauf. Es lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>Or leave it unknown</source>
+        <translation>Oder unbekannt lassen</translation>
+    </message>
+    <message>
+        <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
+        <translation>Abbrechen, und nichts wird erfunden: Die Tage seit dem Aufhängen, das Tempo von Wägung zu Wägung und der Verlust von jedem bekannten Gewicht werden weiter gezählt. Unter Ändern lässt sich das Ziel an eines davon binden.</translation>
+    </message>
+    <message>
+        <source>Enter the day, and the estimate stands here.</source>
+        <translation>Den Tag eingeben, dann steht hier die Schätzung.</translation>
+    </message>
+    <message>
+        <source>Reckoning…</source>
+        <translation>Wird gerechnet…</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
+        <translation>
+            <numerusform>Etwa %1; 8 von 10 solchen Stücken liegen zwischen %2 und %3. Aus %n Stück seiner Charge und der Luft, in der es hing.</numerusform>
+            <numerusform>Etwa %1; 8 von 10 solchen Stücken liegen zwischen %2 und %3. Aus %n Stücken seiner Charge und der Luft, in der sie hingen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
+        <translation>Kein Geschwisterstück kann es sagen: Es braucht zwei Stücke der Charge mit Rohgewicht und Gewicht beim Aufhängen.</translation>
+    </message>
+    <message>
+        <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
+        <translation>Kein Geschwisterstück kann es sagen: Es braucht zwei Stücke der Charge mit Gewicht beim Aufhängen, fünf Wägungen und dem halben Ziel als Verlust.</translation>
+    </message>
+    <message>
+        <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
+        <translation>Nach Form und Luft allein lag es zwischen %1 und %2: zu weit, um davon zu zählen.</translation>
+    </message>
+    <message>
+        <source>There is no estimate to enter yet.</source>
+        <translation>Es gibt noch keine Schätzung zum Eintragen.</translation>
     </message>
 </context>
 <context>
@@ -8690,6 +8848,18 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>This note has no photo.</source>
         <translation>Diese Notiz hat kein Foto.</translation>
     </message>
+    <message>
+        <source>What &amp;if…</source>
+        <translation>Was &amp;wäre, wenn…</translation>
+    </message>
+    <message>
+        <source>a weight is lost…</source>
+        <translation>ein Gewicht fehlt…</translation>
+    </message>
+    <message>
+        <source>A start weight was never written down: what its siblings say it was.</source>
+        <translation>Ein Startgewicht wurde nie notiert: was die Geschwisterstücke darüber sagen.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>
@@ -10297,6 +10467,105 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     </message>
 </context>
 <context>
+    <name>ui::pages::WhatIfDialog</name>
+    <message>
+        <source>%1: what if…</source>
+        <translation>%1: was wäre, wenn…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>Nothing to compare yet</source>
+        <translation>Noch nichts zu vergleichen</translation>
+    </message>
+    <message>
+        <source>A forecast needs the weight its loss is counted from, and weighings since it was hung. Weigh the piece, or choose another weight to count from under Change.</source>
+        <translation>Eine Vorhersage braucht das Gewicht, von dem der Verlust zählt, und Wägungen seit dem Aufhängen. Das Stück wiegen oder unter Ändern ein anderes Gewicht wählen, von dem gezählt wird.</translation>
+    </message>
+    <message>
+        <source>The change holds from the last weighing on, and exactly as entered. Nothing of this is kept.</source>
+        <translation>Die Änderung gilt ab der letzten Wägung und genau wie eingegeben. Nichts davon wird gespeichert.</translation>
+    </message>
+    <message>
+        <source>The piece has no target; 35 % of the hung weight is taken to begin with.</source>
+        <translation>Das Stück hat kein Ziel; zu Beginn werden 35 % vom Gewicht beim Aufhängen genommen.</translation>
+    </message>
+    <message>
+        <source>Humidity ahead</source>
+        <translation>Feuchte ab jetzt</translation>
+    </message>
+    <message>
+        <source>Temperature ahead</source>
+        <translation>Temperatur ab jetzt</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>&amp;Humidity of the chamber</source>
+        <translation>&amp;Feuchte der Kammer</translation>
+    </message>
+    <message>
+        <source>Te&amp;mperature of the chamber</source>
+        <translation>Te&amp;mperatur der Kammer</translation>
+    </message>
+    <message>
+        <source>&amp;Target, loss</source>
+        <translation>&amp;Ziel, Verlust</translation>
+    </message>
+    <message>
+        <source>Filled in: the last steady stretch of the chamber&apos;s log.</source>
+        <translation>Eingetragen: die letzte ruhige Strecke der Aufzeichnung der Kammer.</translation>
+    </message>
+    <message>
+        <source>Filled in: a usual air, as no log says what it is (common practice, no source).</source>
+        <translation>Eingetragen: eine übliche Luft, da keine Aufzeichnung sie nennt (gängige Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>&amp;Use that humidity</source>
+        <translation>&amp;Diese Feuchte nehmen</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>With the change</source>
+        <translation>Mit der Änderung</translation>
+    </message>
+    <message>
+        <source>As it is and with the change</source>
+        <translation>Wie es ist und mit der Änderung</translation>
+    </message>
+    <message>
+        <source>Fill in what is empty above.</source>
+        <translation>Oben ausfüllen, was leer ist.</translation>
+    </message>
+    <message>
+        <source>Reckoning…</source>
+        <translation>Wird gerechnet…</translation>
+    </message>
+    <message>
+        <source>As it is; nothing is changed yet</source>
+        <translation>Wie es ist; noch nichts geändert</translation>
+    </message>
+    <message>
+        <source>As it is, and with the change</source>
+        <translation>Wie es ist, und mit der Änderung</translation>
+    </message>
+    <message>
+        <source>Change the temperature to see which humidity there has the drying power of the air as it is.</source>
+        <translation>Die Temperatur ändern, um zu sehen, welche Feuchte dort die Trockenkraft der jetzigen Luft hat.</translation>
+    </message>
+    <message>
+        <source>In the cited growth ranges as it is, by temperature alone: %1. Water, salt and acid count too; the program judges none of it.</source>
+        <translation>Schon jetzt in den zitierten Wachstumsbereichen, nach der Temperatur allein: %1. Wasser, Salz und Säure zählen auch; das Programm urteilt über nichts davon.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::WithdrawDialog</name>
     <message>
         <source>Take back</source>
@@ -10407,6 +10676,13 @@ Der Eintrag zählt nicht mehr, bleibt aber in der Geschichte lesbar.</translatio
             <numerusform>%1, %n Mal versäumt</numerusform>
             <numerusform>%1, %n Mal versäumt</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::presenters::LostWeight</name>
+    <message>
+        <source>estimated, %1 to %2</source>
+        <translation>geschätzt, %1 bis %2</translation>
     </message>
 </context>
 <context>

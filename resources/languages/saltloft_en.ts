@@ -164,6 +164,16 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::LostWeightDialog</name>
+    <message numerus="yes">
+        <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
+        <translation>
+            <numerusform>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece of its batch and the air it hung in.</numerusform>
+            <numerusform>About %1; 8 in 10 such pieces lie between %2 and %3. From %n pieces of its batch and the air they hung in.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::NewBatchPage</name>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>

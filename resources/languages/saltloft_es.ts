@@ -5499,6 +5499,74 @@
     </message>
 </context>
 <context>
+    <name>WhatIfWords</name>
+    <message>
+        <source>reached</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not reachable: more likely never than ever</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>%1 a temperature, %2 a humidity: air</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 chance in 10 by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Even odds by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>9 chances in 10 by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Levels off at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No humidity at %1 draws water as strongly as %2 does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>WorkList</name>
     <message>
         <source>Work of the day</source>
@@ -6971,6 +7039,96 @@ If this is right, press Keep again.</source>
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::LostWeightDialog</name>
+    <message>
+        <source>%1: a weight is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter as an &amp;estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No start weight can be found missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which weight is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day it should have been taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Net weight, estimated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which weight is &amp;lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Day it should have been taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Net weight, estimated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be said of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered as an estimate it stands in the list with its range. Losses count from it and are as uncertain as it is; the curve does not lean on it. It can be undone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or leave it unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the day, and the estimate stands here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no estimate to enter yet.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8684,6 +8842,18 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <source>This note has no photo.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What &amp;if…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a weight is lost…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A start weight was never written down: what its siblings say it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>
@@ -10289,6 +10459,105 @@ If it is right, press Enter again.</source>
     </message>
 </context>
 <context>
+    <name>ui::pages::WhatIfDialog</name>
+    <message>
+        <source>%1: what if…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to compare yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A forecast needs the weight its loss is counted from, and weighings since it was hung. Weigh the piece, or choose another weight to count from under Change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change holds from the last weighing on, and exactly as entered. Nothing of this is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The piece has no target; 35 % of the hung weight is taken to begin with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Humidity ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Humidity of the chamber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Te&amp;mperature of the chamber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Target, loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled in: the last steady stretch of the chamber&apos;s log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled in: a usual air, as no log says what it is (common practice, no source).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Use that humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is and with the change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill in what is empty above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is; nothing is changed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is, and with the change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the temperature to see which humidity there has the drying power of the air as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the cited growth ranges as it is, by temperature alone: %1. Water, salt and acid count too; the program judges none of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::WithdrawDialog</name>
     <message>
         <source>Take back</source>
@@ -10398,6 +10667,13 @@ The entry no longer counts, but stays readable in the history.</source>
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::presenters::LostWeight</name>
+    <message>
+        <source>estimated, %1 to %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

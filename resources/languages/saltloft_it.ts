@@ -5499,6 +5499,74 @@
     </message>
 </context>
 <context>
+    <name>WhatIfWords</name>
+    <message>
+        <source>reached</source>
+        <translation>raggiunto</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>non raggiunto</translation>
+    </message>
+    <message>
+        <source>by today</source>
+        <translation>entro oggi</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (da %2 a %3)</translation>
+    </message>
+    <message>
+        <source>not reachable: more likely never than ever</source>
+        <translation>non raggiungibile: più probabile mai che prima o poi</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>%1 a temperature, %2 a humidity: air</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Air ahead</source>
+        <translation>Aria d&apos;ora in poi</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Obiettivo</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stato</translation>
+    </message>
+    <message>
+        <source>1 chance in 10 by</source>
+        <translation>1 probabilità su 10 entro</translation>
+    </message>
+    <message>
+        <source>Even odds by</source>
+        <translation>Metà e metà entro</translation>
+    </message>
+    <message>
+        <source>9 chances in 10 by</source>
+        <translation>9 probabilità su 10 entro</translation>
+    </message>
+    <message>
+        <source>Levels off at</source>
+        <translation>Si ferma al</translation>
+    </message>
+    <message>
+        <source>No humidity at %1 draws water as strongly as %2 does.</source>
+        <translation>Nessuna umidità a %1 toglie acqua con la forza di %2.</translation>
+    </message>
+    <message>
+        <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
+        <translation>Stessa forza di asciugatura: %1 a %2 toglie acqua quanto %3 a %4. Fin dove il pezzo può asciugare dipende quasi solo dall&apos;umidità.</translation>
+    </message>
+    <message>
+        <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
+        <translation>%1 sta nell&apos;intervallo di crescita citato di %2 (da %3 a %4), %5 no. %6</translation>
+    </message>
+</context>
+<context>
     <name>WorkList</name>
     <message>
         <source>Work of the day</source>
@@ -6972,6 +7040,96 @@ Se è giusto, premere di nuovo Registra.</translation>
             <numerusform>%n riga non è una lettura.</numerusform>
             <numerusform>%n righe non sono letture.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::LostWeightDialog</name>
+    <message>
+        <source>%1: a weight is lost</source>
+        <translation>%1: manca un peso</translation>
+    </message>
+    <message>
+        <source>Enter as an &amp;estimate</source>
+        <translation>Inserisci come &amp;stima</translation>
+    </message>
+    <message>
+        <source>No start weight can be found missing</source>
+        <translation>Non manca nessun peso iniziale</translation>
+    </message>
+    <message>
+        <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
+        <translation>Il peso crudo e quello all&apos;appendere sono entrambi nel libro, oppure il pezzo non è mai stato pesato. Una pesata saltata più tardi non richiede nulla: la curva non ha un ritmo fisso.</translation>
+    </message>
+    <message>
+        <source>Which weight is lost</source>
+        <translation>Quale peso manca</translation>
+    </message>
+    <message>
+        <source>Day it should have been taken</source>
+        <translation>Giorno in cui andava preso</translation>
+    </message>
+    <message>
+        <source>Net weight, estimated</source>
+        <translation>Peso netto, stimato</translation>
+    </message>
+    <message>
+        <source>Which weight is &amp;lost</source>
+        <translation>Quale peso &amp;manca</translation>
+    </message>
+    <message>
+        <source>&amp;Day it should have been taken</source>
+        <translation>&amp;Giorno in cui andava preso</translation>
+    </message>
+    <message>
+        <source>&amp;Net weight, estimated</source>
+        <translation>Peso &amp;netto, stimato</translation>
+    </message>
+    <message>
+        <source>What can be said of it</source>
+        <translation>Che cosa se ne può dire</translation>
+    </message>
+    <message>
+        <source>Entered as an estimate it stands in the list with its range. Losses count from it and are as uncertain as it is; the curve does not lean on it. It can be undone.</source>
+        <translation>Come stima resta nell&apos;elenco con il suo intervallo. I cali si contano da lì e sono incerti quanto la stima; la curva non vi si appoggia. Si può annullare.</translation>
+    </message>
+    <message>
+        <source>Or leave it unknown</source>
+        <translation>Oppure lasciarlo ignoto</translation>
+    </message>
+    <message>
+        <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
+        <translation>Annulla, e nulla viene inventato: i giorni da quando è appeso, il ritmo da una pesata all&apos;altra e il calo da ogni peso noto si contano comunque. Con Cambia l&apos;obiettivo si può legare a uno di questi.</translation>
+    </message>
+    <message>
+        <source>Enter the day, and the estimate stands here.</source>
+        <translation>Inserisci il giorno e la stima appare qui.</translation>
+    </message>
+    <message>
+        <source>Reckoning…</source>
+        <translation>Calcolo in corso…</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
+        <translation>
+            <numerusform>Circa %1; 8 pezzi così su 10 stanno tra %2 e %3. Da %n pezzo del suo lotto e dall&apos;aria in cui era appeso.</numerusform>
+            <numerusform>Circa %1; 8 pezzi così su 10 stanno tra %2 e %3. Da %n pezzi del suo lotto e dall&apos;aria in cui erano appesi.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
+        <translation>Nessun pezzo fratello può dirlo: servono due pezzi del lotto con peso crudo e peso all&apos;appendere.</translation>
+    </message>
+    <message>
+        <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
+        <translation>Nessun pezzo fratello può dirlo: servono due pezzi del lotto con peso all&apos;appendere, cinque pesate e metà del calo previsto.</translation>
+    </message>
+    <message>
+        <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
+        <translation>Dalla sola forma e dall&apos;aria stava tra %1 e %2: troppo largo per contare da lì.</translation>
+    </message>
+    <message>
+        <source>There is no estimate to enter yet.</source>
+        <translation>Non c&apos;è ancora una stima da inserire.</translation>
     </message>
 </context>
 <context>
@@ -8690,6 +8848,18 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>This note has no photo.</source>
         <translation>Questa nota non ha foto.</translation>
     </message>
+    <message>
+        <source>What &amp;if…</source>
+        <translation>E &amp;se…</translation>
+    </message>
+    <message>
+        <source>a weight is lost…</source>
+        <translation>manca un peso…</translation>
+    </message>
+    <message>
+        <source>A start weight was never written down: what its siblings say it was.</source>
+        <translation>Un peso iniziale mai annotato: che cosa ne dicono i pezzi fratelli.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>
@@ -10297,6 +10467,105 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
 </context>
 <context>
+    <name>ui::pages::WhatIfDialog</name>
+    <message>
+        <source>%1: what if…</source>
+        <translation>%1: e se…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Chiudi</translation>
+    </message>
+    <message>
+        <source>Nothing to compare yet</source>
+        <translation>Ancora niente da confrontare</translation>
+    </message>
+    <message>
+        <source>A forecast needs the weight its loss is counted from, and weighings since it was hung. Weigh the piece, or choose another weight to count from under Change.</source>
+        <translation>Una previsione richiede il peso da cui si conta il calo e pesate da quando è appeso. Pesa il pezzo, o scegli con Cambia un altro peso da cui contare.</translation>
+    </message>
+    <message>
+        <source>The change holds from the last weighing on, and exactly as entered. Nothing of this is kept.</source>
+        <translation>La modifica vale dall&apos;ultima pesata in poi, esattamente come inserita. Nulla di questo viene salvato.</translation>
+    </message>
+    <message>
+        <source>The piece has no target; 35 % of the hung weight is taken to begin with.</source>
+        <translation>Il pezzo non ha obiettivo; per cominciare si prende il 35 % del peso all&apos;appendere.</translation>
+    </message>
+    <message>
+        <source>Humidity ahead</source>
+        <translation>Umidità d&apos;ora in poi</translation>
+    </message>
+    <message>
+        <source>Temperature ahead</source>
+        <translation>Temperatura d&apos;ora in poi</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Obiettivo</translation>
+    </message>
+    <message>
+        <source>&amp;Humidity of the chamber</source>
+        <translation>&amp;Umidità della camera</translation>
+    </message>
+    <message>
+        <source>Te&amp;mperature of the chamber</source>
+        <translation>Te&amp;mperatura della camera</translation>
+    </message>
+    <message>
+        <source>&amp;Target, loss</source>
+        <translation>&amp;Obiettivo, calo</translation>
+    </message>
+    <message>
+        <source>Filled in: the last steady stretch of the chamber&apos;s log.</source>
+        <translation>Già inserito: l&apos;ultimo tratto stabile del registro della camera.</translation>
+    </message>
+    <message>
+        <source>Filled in: a usual air, as no log says what it is (common practice, no source).</source>
+        <translation>Già inserito: un&apos;aria usuale, perché nessun registro la indica (pratica comune, nessuna fonte).</translation>
+    </message>
+    <message>
+        <source>&amp;Use that humidity</source>
+        <translation>Usa &amp;questa umidità</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Com&apos;è</translation>
+    </message>
+    <message>
+        <source>With the change</source>
+        <translation>Con la modifica</translation>
+    </message>
+    <message>
+        <source>As it is and with the change</source>
+        <translation>Com&apos;è e con la modifica</translation>
+    </message>
+    <message>
+        <source>Fill in what is empty above.</source>
+        <translation>Completa i campi vuoti qui sopra.</translation>
+    </message>
+    <message>
+        <source>Reckoning…</source>
+        <translation>Calcolo in corso…</translation>
+    </message>
+    <message>
+        <source>As it is; nothing is changed yet</source>
+        <translation>Com&apos;è; nulla è ancora cambiato</translation>
+    </message>
+    <message>
+        <source>As it is, and with the change</source>
+        <translation>Com&apos;è, e con la modifica</translation>
+    </message>
+    <message>
+        <source>Change the temperature to see which humidity there has the drying power of the air as it is.</source>
+        <translation>Cambia la temperatura per vedere quale umidità ha lì la forza di asciugatura dell&apos;aria attuale.</translation>
+    </message>
+    <message>
+        <source>In the cited growth ranges as it is, by temperature alone: %1. Water, salt and acid count too; the program judges none of it.</source>
+        <translation>Già ora negli intervalli di crescita citati, per la sola temperatura: %1. Contano anche acqua, sale e acidità; il programma non giudica nulla di tutto ciò.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::WithdrawDialog</name>
     <message>
         <source>Take back</source>
@@ -10407,6 +10676,13 @@ La voce non conta più, ma resta leggibile nella cronologia.</translation>
             <numerusform>%1, saltato %n volta</numerusform>
             <numerusform>%1, saltato %n volte</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::presenters::LostWeight</name>
+    <message>
+        <source>estimated, %1 to %2</source>
+        <translation>stimato, da %1 a %2</translation>
     </message>
 </context>
 <context>

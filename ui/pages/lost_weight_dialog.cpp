@@ -45,8 +45,8 @@ void LostWeightDialog::build_fields() {
     for (const auto which : lost_.missing()) {
         which_->addItem(text::words(which), static_cast<int>(which));
     }
-    day_ = new edits::DayField("lost_day", tr("Day it should have been taken"),
-                               workspace().style(), workspace().today());
+    day_ = new edits::DayField("lost_day", tr("Day it should have been taken"), workspace().style(),
+                               workspace().today());
     day_->set_required(true);
     weight_ = new edits::MassField("lost_weight", tr("Net weight, estimated"), workspace().style());
     weight_->set_required(true);

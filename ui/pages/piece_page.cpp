@@ -9,6 +9,7 @@
 #include "ui/pages/piece_dialog.h"
 #include "ui/pages/split_dialogs.h"
 #include "ui/pages/warm_dialog.h"
+#include "ui/pages/what_if_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/model_words.h"
 
@@ -70,10 +71,17 @@ void PiecePage::build_head(look::HeadRow* head) {
     add_troubles(menu);
     menu->setToolTipsVisible(true);
     event_button_->setMenu(menu);
+    auto* what_if = look::button("piece_what_if", tr("What &if…"));
+    connect(what_if, &QPushButton::clicked, this, [this] {
+        if (line_) {
+            const auto line = *line_;
+            WhatIfDialog(workspace_, line, this).exec();
+        }
+    });
     review_ = look::button("piece_review", tr("Is it &done?"));
     weigh_ = look::button("piece_weigh", tr("&Weigh…"), look::ButtonLook::primary);
     for (QWidget* button :
-         std::initializer_list<QWidget*>{change_, event_button_, review_, weigh_}) {
+         std::initializer_list<QWidget*>{change_, event_button_, what_if, review_, weigh_}) {
         head->addWidget(button);
     }
     connect(change_, &QPushButton::clicked, this, [this] {
@@ -108,6 +116,11 @@ void PiecePage::add_troubles(QMenu* menu) {
     item("event_warm", tr("finish it in warm air…"),
          tr("A dehydrator or a low oven: how long, and how long where microbes grow."),
          [this](const presenters::PieceLine& line) { WarmDialog(workspace_, line, this).exec(); });
+    item("event_lost", tr("a weight is lost…"),
+         tr("A start weight was never written down: what its siblings say it was."),
+         [this](const presenters::PieceLine& line) {
+             LostWeightDialog(workspace_, line, this).exec();
+         });
     item("event_upset", tr("the fridge or chamber failed…"),
          tr("Power cut, door left open: what each piece there was like, and how warm it became."),
          [this](const presenters::PieceLine& line) { chamber_failed(line); });

@@ -80,7 +80,8 @@ void WhatIfDialog::build_fields(QVBoxLayout* column) {
     humidity_ = new edits::HumidityField("what_if_humidity", tr("Humidity ahead"), style);
     humidity_->set_value(what_if_.air().humidity);
     humidity_now_ = humidity_->value();
-    temperature_ = new edits::TemperatureField("what_if_temperature", tr("Temperature ahead"), style);
+    temperature_ =
+        new edits::TemperatureField("what_if_temperature", tr("Temperature ahead"), style);
     temperature_->set_value(what_if_.air().temperature);
     temperature_now_ = temperature_->value();
     target_ = new edits::ShareField("what_if_target", tr("Target"), style);
@@ -127,11 +128,11 @@ void WhatIfDialog::build_comparison(QVBoxLayout* column) {
     state_ = look::section_title({});
     state_->setObjectName(QStringLiteral("what_if_state"));
     column->addWidget(state_);
-    rows_ = new Rows({{{}, [](const auto& l) { return l.what; }, {}, false, {}},
-                      {tr("As it is"), [](const auto& l) { return l.now; }, {}, false, {}},
-                      {tr("With the change"), [](const auto& l) { return l.changed; }, {}, false,
-                       {}}},
-                     [](const auto&) { return qint64(0); }, this);
+    rows_ = new Rows(
+        {{{}, [](const auto& l) { return l.what; }, {}, false, {}},
+         {tr("As it is"), [](const auto& l) { return l.now; }, {}, false, {}},
+         {tr("With the change"), [](const auto& l) { return l.changed; }, {}, false, {}}},
+        [](const auto&) { return qint64(0); }, this);
     table_ = new Table("what_if_table", tr("As it is and with the change"));
     table_->show_model(rows_);
     table_->setSortingEnabled(false); // the rows are read from the top down
@@ -179,10 +180,9 @@ void WhatIfDialog::ask() {
 void WhatIfDialog::show_answer() {
     const auto& answer = *what_if_.answer();
     state_->setText(asked_ == presenters::WhatIfChange{} ? tr("As it is; nothing is changed yet")
-                                                          : tr("As it is, and with the change"));
-    const auto lines =
-        presenters::what_if_lines(answer, what_if_.air(), what_if_.target(), asked_,
-                                  workspace_.style(), workspace_.now());
+                                                         : tr("As it is, and with the change"));
+    const auto lines = presenters::what_if_lines(answer, what_if_.air(), what_if_.target(), asked_,
+                                                 workspace_.style(), workspace_.now());
     rows_->set_rows({lines.begin(), lines.end()});
     table_->fit_columns();
 }

@@ -123,9 +123,8 @@ LostWeight::~LostWeight() = default;
 void LostWeight::find_missing(const PieceLine& line) {
     const auto references = series_of(record_.history, record_.kin).references;
     const auto& history = line.history;
-    const bool weighed =
-        std::any_of(history.weighings.begin(), history.weighings.end(),
-                    [](const auto& w) { return w.stands(); });
+    const bool weighed = std::any_of(history.weighings.begin(), history.weighings.end(),
+                                     [](const auto& w) { return w.stands(); });
     hung_is_known_ = hung_at_ && references.hung && is_hung_weight_known(history, *hung_at_);
     if (weighed && !hung_is_known_) {
         missing_.push_back(ReferenceWeight::hung);

@@ -76,9 +76,9 @@ core::model::Forecast changed_forecast(const std::vector<PieceRecord>& records,
     }
     if (change.temperature || change.humidity) {
         const auto air = core::drying::expected_air(requests.front());
-        requests.front().air_ahead = core::drying::AirAhead{
-            change.temperature.value_or(air.temperature).in_celsius(),
-            change.humidity.value_or(air.humidity).in_percent()};
+        requests.front().air_ahead =
+            core::drying::AirAhead{change.temperature.value_or(air.temperature).in_celsius(),
+                                   change.humidity.value_or(air.humidity).in_percent()};
     }
     return core::drying::forecast_together(requests).front();
 }
@@ -117,8 +117,7 @@ void WhatIf::ask(const WhatIfChange& change) {
     latest_.ask([records = records_, change, known = of_page_, as_of = as_of_] {
         WhatIfAnswer answer;
         answer.now = known ? *known : forecast_pieces(records, as_of).front();
-        answer.changed =
-            change == WhatIfChange{} ? answer.now : changed_forecast(records, change);
+        answer.changed = change == WhatIfChange{} ? answer.now : changed_forecast(records, change);
         return answer;
     });
 }

@@ -105,8 +105,8 @@ QString same_power_words(const ExpectedAir& air, Temperature there, const text::
     }
     return WhatIfWords::tr("Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How "
                            "far the piece can dry follows from humidity almost alone.")
-        .arg(text::words(*same, style), text::words(there, style),
-             text::words(air.humidity, style), text::words(air.temperature, style));
+        .arg(text::words(*same, style), text::words(there, style), text::words(air.humidity, style),
+             text::words(air.temperature, style));
 }
 
 QStringList range_cautions(Temperature here, Temperature there, const text::Style& style) {
