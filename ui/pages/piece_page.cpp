@@ -108,11 +108,6 @@ void PiecePage::add_troubles(QMenu* menu) {
             }
         });
     };
-    item("event_lost_weight", tr("its start weight is lost…"),
-         tr("Never weighed when it was hung, or the note is gone: estimated from its fellows."),
-         [this](const presenters::PieceLine& line) {
-             LostWeightDialog(workspace_, line, this).exec();
-         });
     item("event_warm", tr("finish it in warm air…"),
          tr("A dehydrator or a low oven: how long, and how long where microbes grow."),
          [this](const presenters::PieceLine& line) { WarmDialog(workspace_, line, this).exec(); });

@@ -322,47 +322,6 @@ TEST_F(StockPages, WeighingAsOneShowsTheNewStartAndTargetFirst) {
               });
 }
 
-TEST_F(StockPages, ALostStartWeightIsEstimatedAndPutIn) {
-    const auto made = workspace->perform(
-        core::actions::AddPiece{{{.batch = finished.batch,
-                                  .code = "Q8",
-                                  .name = "without a start",
-                                  .thickness = core::units::Length::millimetres(60),
-                                  .target = core::model::Target{core::units::MassShare::percent(35),
-                                                                core::model::ReferenceWeight::hung},
-                                  .state = PieceState::drying},
-                                 {{.taken_at = now - core::units::Duration::days(10),
-                                   .on_scale = Mass::grams(800),
-                                   .tare = Mass::grams(0),
-                                   .state = core::model::WeighedState::rinsed},
-                                  {.taken_at = now - core::units::Duration::days(1),
-                                   .on_scale = Mass::grams(760),
-                                   .tare = Mass::grams(0),
-                                   .state = core::model::WeighedState::rinsed}}}});
-    ASSERT_TRUE(made.has_value());
-    const auto piece = made->id<core::model::PieceId>(core::model::EntryKind::piece);
-    show("piece", static_cast<qint64>(piece.row()));
-    in_dialog(
-        [&] { page->findChild<QAction*>(QStringLiteral("event_lost_weight"))->trigger(); },
-        [&](QDialog& dialog) {
-            type(dialog, "lost_day_line", "2026-02-01");
-            EXPECT_TRUE(find<QLabel>("lost_estimate", &dialog)
-                            ->text()
-                            .startsWith(QStringLiteral("Estimated ")))
-                << find<QLabel>("lost_estimate", &dialog)->text().toStdString();
-            EXPECT_TRUE(
-                find<QLabel>("lost_preview", &dialog)->text().contains(QStringLiteral("\u2192")));
-            keep(dialog);
-            EXPECT_FALSE(dialog.isVisible());
-        });
-    const auto events = take(workspace->book().events(piece));
-    ASSERT_EQ(events.size(), 1U);
-    EXPECT_EQ(events.front().kind, core::model::EventKind::hung);
-    ASSERT_TRUE(events.front().net_after.has_value());
-    EXPECT_GT(events.front().net_after->in_grams(), 800);
-    EXPECT_EQ(events.front().note.rfind("Estimated ", 0), 0U);
-}
-
 TEST_F(StockPages, CautionsAreTakenOnByAPersonAndKeptWithTheBatch) {
     const auto recipe =
         workspace->perform(core::actions::AddRecipe{"Neck", R"({"saltloft_recipe": 1})"});
