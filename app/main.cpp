@@ -33,8 +33,8 @@ int main(int argc, char** argv) {
 #ifdef SALTLOFT_HAS_WINDOW
     return app::window::open_window(argc, argv, {book, demo});
 #else
-    return static_cast<int>(app::cli::fail(
-        app::cli::ExitCode::wrong_use,
-        "this build has no window; give a verb, see 'saltloft --help'."));
+    return static_cast<int>(
+        app::cli::fail(app::cli::ExitCode::wrong_use,
+                       "this build has no window; give a verb, see 'saltloft --help'."));
 #endif
 }

@@ -189,7 +189,7 @@ bool choose_value_columns(const StampedTable& in, const DialectHints& hints, Det
         if (told) { // only this one, and it is not the other quantity too
             candidates->clear();
             prefer(*candidates, told, Evidence::told, 1.0);
-            std::erase_if(*other, [&](const Candidate& c) { return c.column == *told; });
+            std::erase_if(*other, [at = *told](const Candidate& c) { return c.column == at; });
         }
     }
     auto& columns = found.dialect.columns;

@@ -22,7 +22,7 @@ struct Chamber {
     std::optional<units::RelativeHumidity> low_humidity;
     std::optional<units::RelativeHumidity> high_humidity;
     std::optional<units::Mass> water_capacity_per_day; ///< water it can carry out a day
-    int places = 0;                                     ///< hooks; 0 when not counted
+    int places = 0;                                    ///< hooks; 0 when not counted
     std::string notes;
 };
 

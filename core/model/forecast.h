@@ -32,9 +32,9 @@ struct BandPoint {
 /// What is known about one piece's drying. Never stored: recomputed from the book.
 struct Forecast {
     ForecastState state = ForecastState::too_few_weighings;
-    std::optional<units::MassShare> loss;  ///< smoothed loss at `as_of`
-    std::optional<units::Instant> as_of;   ///< the last weighing used
-    std::optional<ReadyDate> ready;        ///< absent when no percentile can be given
+    std::optional<units::MassShare> loss; ///< smoothed loss at `as_of`
+    std::optional<units::Instant> as_of;  ///< the last weighing used
+    std::optional<ReadyDate> ready;       ///< absent when no percentile can be given
     std::optional<base::Interval<units::MassShare>> levels_off; ///< p10, p50, p90
     std::vector<BandPoint> curve;
     Findings findings;

@@ -22,8 +22,8 @@ enum class Access {
 };
 
 /// One connection to one file, set up the way every connection of ours is: foreign keys on,
-/// `synchronous=EXTRA` (FULL and more), schema not trusted, defensive mode, no triggers or views run. Throws.
-/// Statements are kept prepared, because a weigh-in runs the same few again and again.
+/// `synchronous=EXTRA` (FULL and more), schema not trusted, defensive mode, no triggers or views
+/// run. Throws. Statements are kept prepared, because a weigh-in runs the same few again and again.
 class Connection {
   public:
     /// Opens `path` with the journal as the file has it. `vfs` is for tests; empty for the

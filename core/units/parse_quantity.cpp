@@ -2,6 +2,7 @@
 #include "core/units/scan.h"
 #include "core/units/unit_names.h"
 
+#include <cmath>
 #include <string>
 
 namespace core::units {
@@ -45,6 +46,14 @@ base::Result<FoundUnit> resolve_unit(Kind kind, const std::string& text, bool mo
     }
 }
 
+/// A number may fit where its base unit does not: "1e308 kg" is no number of grams.
+base::Result<double> finite(double value, std::string_view text) {
+    if (!std::isfinite(value)) {
+        return base::fault(ErrorCode::out_of_range, std::string(text));
+    }
+    return value;
+}
+
 /// A number, or a sum of falling units of one kind, in the base unit of the kind.
 base::Result<double> parse_sum(Kind kind, std::string_view text, std::optional<double> bare,
                                ParseStyle style) {
@@ -66,7 +75,7 @@ base::Result<double> parse_sum(Kind kind, std::string_view text, std::optional<d
             if (!first || more || !bare) {
                 return base::fault(ErrorCode::unit_missing, std::string(text));
             }
-            return *value * *bare;
+            return finite(*value * *bare, text);
         }
         // Case is meaning here: a megagram is no milligram.
         if (kind == Kind::mass && scanner.unit_as_written().substr(0, 2) == "Mg") {
@@ -86,7 +95,7 @@ base::Result<double> parse_sum(Kind kind, std::string_view text, std::optional<d
         last_factor = factor;
         total += *value * factor;
     }
-    return total;
+    return finite(total, text);
 }
 
 base::Result<double> not_negative(base::Result<double> value, std::string_view text) {

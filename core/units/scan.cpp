@@ -133,9 +133,11 @@ std::optional<double> Scanner::common_fraction() {
     const std::size_t bottom = digits_at(after);
     double numerator = 0;
     double denominator = 0;
-    std::from_chars(rest_.data(), rest_.data() + top, numerator);
-    std::from_chars(after.data(), after.data() + bottom, denominator);
-    if (bottom == 0 || denominator == 0) {
+    const auto upper = std::from_chars(rest_.data(), rest_.data() + top, numerator);
+    const auto lower = std::from_chars(after.data(), after.data() + bottom, denominator);
+    // More digits than a double holds leave the value as it was, which is not what was written.
+    const bool read = upper.ec == std::errc{} && lower.ec == std::errc{};
+    if (!read || denominator == 0) {
         return std::nullopt;
     }
     rest_ = after.substr(bottom);

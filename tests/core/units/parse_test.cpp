@@ -63,6 +63,12 @@ TEST(ParseNumber, CommonFractions) {
     EXPECT_EQ(parse_number("1/0").error().code, ErrorCode::not_a_number);
 }
 
+TEST(ParseNumber, AFractionOfMoreDigitsThanADoubleHoldsIsNotNought) {
+    const std::string many(400, '9');
+    EXPECT_EQ(parse_number(many + "/2").error().code, ErrorCode::out_of_range);
+    EXPECT_EQ(parse_number("1/" + many).error().code, ErrorCode::not_a_number);
+}
+
 TEST(ParseNumber, RefusesWhatIsNoNumber) {
     EXPECT_EQ(parse_number("").error().code, ErrorCode::empty_input);
     EXPECT_EQ(parse_number("  ").error().code, ErrorCode::empty_input);
@@ -114,6 +120,14 @@ TEST(ParseMass, FaultsSayWhatIsWrong) {
     EXPECT_EQ(parse_mass("5 kg of meat").error().code, ErrorCode::trailing_text);
     EXPECT_EQ(parse_mass("5 kg of meat").error().detail, "of meat");
     EXPECT_EQ(mass_fault("5 kg 3 kg"), ErrorCode::trailing_text);
+}
+
+TEST(ParseMass, ANumberThatFitsOnlyInItsOwnUnitIsRefused) {
+    EXPECT_EQ(mass_fault("1e308 kg"), ErrorCode::out_of_range);
+    EXPECT_EQ(mass_fault("1e308 kg 1e308 g"), ErrorCode::out_of_range);
+    EXPECT_EQ(parse_mass("1e308", MassUnit::kilogram).error().code, ErrorCode::out_of_range);
+    EXPECT_DOUBLE_EQ(grams("1e300 kg"), 1e303);
+    EXPECT_EQ(parse_duration("1e308 weeks").error().code, ErrorCode::out_of_range);
 }
 
 TEST(ParseMass, ABareNumberTakesTheUnitItIsGiven) {

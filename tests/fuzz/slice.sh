@@ -1,0 +1,37 @@
+#!/usr/bin/env bash
+# Builds every fuzz target and runs it for a while over the kept corpus.
+# Usage: tests/fuzz/slice.sh [SECONDS each, default 10] [TARGET ...]
+# New inputs go to a temporary folder; what fails is left in build/fuzz/findings.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/../.."
+seconds=${1:-10}
+[ $# -eq 0 ] || shift
+targets=("$@")
+if [ ${#targets[@]} -eq 0 ]; then
+  for source in tests/fuzz/*_fuzz.cpp; do
+    targets+=("$(basename "$source" _fuzz.cpp)")
+  done
+fi
+
+cmake --preset fuzz >/dev/null
+cmake --build --preset fuzz --target "${targets[@]/#/fuzz_}" >/dev/null
+findings=build/fuzz/findings
+found_new=$(mktemp -d)
+trap 'rm -rf "$found_new"' EXIT
+for target in "${targets[@]}"; do
+  mkdir -p "$findings/$target" "$found_new/$target"
+  log=$findings/$target.log
+  # Quantities are short; a long one only makes the others rare.
+  longest=65536
+  [ "$target" != quantity ] || longest=256
+  if ! build/fuzz/tests/fuzz/fuzz_"$target" -max_total_time="$seconds" -timeout=20 \
+      -rss_limit_mb=2048 -max_len=$longest -print_final_stats=1 \
+      -artifact_prefix="$findings/$target/" \
+      "$found_new/$target" "tests/fuzz/corpus/$target" >"$log" 2>&1; then
+    tail -n 60 "$log"
+    echo "fuzz_$target found a fault; its input is in $findings/$target" >&2
+    exit 1
+  fi
+  echo "fuzz_$target: $(grep -oE 'stat::number_of_executed_units: *[0-9]+' "$log" |
+    grep -oE '[0-9]+$') runs, $(grep -oE 'cov: [0-9]+' "$log" | tail -1)"
+done
