@@ -45,7 +45,8 @@ model::Findings disagreement(std::span<const model::ClimateBucket> first, const 
 
 /// One check a sensor should have, and when.
 struct CheckDue {
-    enum class Kind { salt_bag, ice } kind{};
+    enum class Kind { salt_bag, ice };
+    Kind kind{};
     model::SensorId sensor;
     std::optional<units::Day> last; ///< absent: never checked
     units::Day due;                 ///< `today` when never checked

@@ -30,9 +30,9 @@ class Resolver {
   public:
     Resolver(const facts::CatalogueEntry& entry, const Label& label, const std::string& place,
              model::Findings& findings)
-        : entry_(entry), label_(label), place_(place), findings_(findings) {
-        out_ = {entry.id,     entry.name,    entry.kind, entry.composition,
-                std::nullopt, label.alcohol, false};
+        : entry_(entry), label_(label), place_(place),
+          findings_(findings), out_{entry.id,     entry.name,    entry.kind, entry.composition,
+                                    std::nullopt, label.alcohol, false} {
         if (entry.density) {
             out_.density = entry.density->value;
         }

@@ -141,7 +141,8 @@ Result<PieceHistory> Book::piece_history(model::PieceId id) const {
     if (found->empty()) {
         return base::fault(base::ErrorCode::no_such_entry, "piece");
     }
-    return std::move(found->front());
+    PieceHistory history = std::move(found->front());
+    return history;
 }
 
 Result<model::Weighing> Book::weighing(model::WeighingId id) const {

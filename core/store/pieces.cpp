@@ -127,8 +127,9 @@ std::vector<std::string> piece_codes(Connection& book, bool only_open) {
 
 std::vector<std::pair<PieceId, std::int64_t>> piece_revisions(Connection& book,
                                                               const PieceFilter& filter) {
-    const auto statement =
-        book.prepared("SELECT piece_id, revision FROM piece_revision WHERE " + of_pieces(filter));
+    const std::string sql =
+        "SELECT piece_id, revision FROM piece_revision WHERE " + of_pieces(filter);
+    const auto statement = book.prepared(sql);
     bind_value(*statement, 1, filter.piece);
     bind_value(*statement, 2, filter.batch);
     bind_value(*statement, 3, filter.chamber);

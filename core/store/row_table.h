@@ -105,12 +105,14 @@ const std::string& select_sql() {
 /// All rows of `SELECT ... FROM table <tail>`; `values` are bound to the tail's parameters.
 template <class T, class... Values>
 std::vector<T> select(Connection& book, std::string_view tail, const Values&... values) {
-    const auto statement = book.prepared(select_sql<T>() + " " + std::string(tail));
+    const std::string sql = select_sql<T>() + " " + std::string(tail);
+    const auto statement = book.prepared(sql);
     int index = 1;
     (bind_value(*statement, index++, values), ...);
     std::vector<T> rows;
     while (statement->executeStep()) {
-        T& row = rows.emplace_back(Table<T>::blank());
+        rows.push_back(Table<T>::blank());
+        T& row = rows.back();
         read_value(statement->getColumn(0), row.id);
         ColumnReader reader{*statement, 1};
         Table<T>::visit(reader, row);

@@ -57,8 +57,8 @@ class Day {
     static constexpr Day from_days_since_epoch(std::int32_t days) { return Day(days); }
     /// `date` must be a real date (`date.ok()`).
     static constexpr Day from_date(std::chrono::year_month_day date) {
-        return Day(
-            static_cast<std::int32_t>(std::chrono::sys_days(date).time_since_epoch().count()));
+        return Day(static_cast<std::int32_t>( // a calendar's days fit
+            std::chrono::sys_days(date).time_since_epoch().count()));
     }
     [[nodiscard]] constexpr std::int32_t days_since_epoch() const { return days_; }
     [[nodiscard]] constexpr std::chrono::year_month_day date() const {

@@ -38,7 +38,7 @@ base::Interval<units::Diffusivity> salt_diffusivity_range(units::Temperature t, 
             salt_diffusivity(t, thawed, p90)};
 }
 
-CureClock::CureClock(std::vector<Spell> spells, Spell after, bool thawed, double quantile)
+CureClock::CureClock(std::vector<Spell> spells, const Spell& after, bool thawed, double quantile)
     : spells_(std::move(spells)), after_(after), thawed_(thawed), quantile_(quantile) {}
 
 double CureClock::rate(const Spell& spell) const {

@@ -41,7 +41,7 @@ struct Spell {
 /// ever. Frozen spells add nothing.
 class CureClock {
   public:
-    CureClock(std::vector<Spell> spells, Spell after, bool thawed, double quantile = 0);
+    CureClock(std::vector<Spell> spells, const Spell& after, bool thawed, double quantile = 0);
 
     /// Integral of D from the start, m2.
     [[nodiscard]] double path_m2(units::Duration since_start) const;

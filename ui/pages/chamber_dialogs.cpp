@@ -173,7 +173,7 @@ SensorCheckDialog::SensorCheckDialog(presenters::Workspace& workspace,
         tr("Salt slurry: table salt just wet, in a closed bag with the sensor for twelve hours or "
            "more. Common practice: every six months; ice at least once a year.")));
     connect(kind_, &QComboBox::currentIndexChanged, this, [this] { edited(); });
-    edited();
+    SensorCheckDialog::edited();
 }
 
 bool SensorCheckDialog::is_ice() const {

@@ -102,7 +102,7 @@ EventDialog::EventDialog(presenters::Workspace& workspace, const presenters::Pie
                   parent),
       line_(line), kind_(kind) {
     build();
-    edited();
+    EventDialog::edited();
 }
 
 void EventDialog::build() {

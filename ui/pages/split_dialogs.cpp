@@ -41,7 +41,7 @@ SplitDialog::SplitDialog(presenters::Workspace& workspace, const presenters::Pie
     below()->addWidget(preview_);
     set_keep_words(tr("&Cut"));
     connect(more, &QPushButton::clicked, this, &SplitDialog::add_child);
-    edited();
+    SplitDialog::edited();
 }
 
 void SplitDialog::add_child() {

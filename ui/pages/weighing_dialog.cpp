@@ -72,7 +72,7 @@ WeighingDialog::WeighingDialog(presenters::Workspace& workspace, const presenter
     build(true);
     on_scale_->set_value(corrected.on_scale);
     note_->setText(QString::fromStdString(corrected.note));
-    edited();
+    WeighingDialog::edited();
 }
 
 void WeighingDialog::build(bool correction) {
@@ -111,7 +111,7 @@ void WeighingDialog::build(bool correction) {
     preview_ = look::paragraph({});
     preview_->setObjectName(QStringLiteral("weigh_preview"));
     below()->addWidget(preview_);
-    edited();
+    WeighingDialog::edited();
 }
 
 std::optional<core::model::Weighing> WeighingDialog::entered() const {
