@@ -111,10 +111,10 @@ std::vector<T> select(Connection& book, std::string_view tail, const Values&... 
     (bind_value(*statement, index++, values), ...);
     std::vector<T> rows;
     while (statement->executeStep()) {
-        rows.push_back(Table<T>::blank());
-        T& row = rows.back();
+        T& row = rows.emplace_back(Table<T>::blank());
         read_value(statement->getColumn(0), row.id);
         ColumnReader reader{*statement, 1};
+        // cppcheck-suppress danglingTemporaryLifetime ; the statement outlives its reader
         Table<T>::visit(reader, row);
     }
     return rows;
