@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs the Debian packages of the named groups (default: core ui) that are not there yet.
-# Usage: packaging/install.sh [core] [ui] [gate]
+# Usage: packaging/install.sh [GROUP ...]   (groups: packages.txt)
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 groups=("$@")

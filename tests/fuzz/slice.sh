@@ -24,7 +24,7 @@ for target in "${targets[@]}"; do
   # Quantities are short; a long one only makes the others rare.
   longest=65536
   [ "$target" != quantity ] || longest=256
-  if ! build/fuzz/tests/fuzz/fuzz_"$target" -max_total_time="$seconds" -timeout=20 \
+  if ! build/fuzz/tests/fuzz/fuzz_"$target" -max_total_time="$seconds" -timeout=60 \
       -rss_limit_mb=2048 -max_len=$longest -print_final_stats=1 \
       -artifact_prefix="$findings/$target/" \
       "$found_new/$target" "tests/fuzz/corpus/$target" >"$log" 2>&1; then
