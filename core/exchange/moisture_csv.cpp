@@ -3,6 +3,7 @@
 #include "core/exchange/csv_columns.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace core::exchange {
@@ -11,6 +12,9 @@ namespace {
 using units::Duration;
 using units::Mass;
 using units::MassShare;
+
+// A century either way: beyond it is another column, and no moment could hold it.
+constexpr double most_days = 36525;
 
 struct Layout {
     std::optional<Column> piece, day, moisture, spread, stage;
@@ -55,7 +59,8 @@ std::optional<Reading> read_row(const CsvRow& row, const Layout& at, units::Pars
     if (reading.piece.empty()) {
         faults.add(RejectReason::cell_missing, *at.piece);
     }
-    if (const auto day = units::parse_number(cell_of(row, *at.day), style)) {
+    const auto day = units::parse_number(cell_of(row, *at.day), style);
+    if (day && std::abs(*day) <= most_days) {
         reading.day = Duration::days(*day);
     } else {
         faults.add(RejectReason::day_unreadable, *at.day);

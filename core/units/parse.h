@@ -58,7 +58,7 @@ base::Result<RelativeHumidity> parse_relative_humidity(std::string_view text,
 /// "40 %", "40 % ABV", "80 proof US", "70 proof UK"; "proof" alone is wrong_kind since the two
 /// differ. 0 to 100 % ABV.
 base::Result<AlcoholByVolume> parse_alcohol(std::string_view text, ParseStyle style = {});
-/// "36 h", "3 d 12 h", "2 weeks", "90 min"; not negative. A month is no duration: unknown_unit.
+/// "36 h", "3 d 12 h", "90 min"; 0 to 1000 years, else out_of_range. A month is unknown_unit.
 base::Result<Duration> parse_duration(std::string_view text, ParseStyle style = {});
 /// ISO 8601 date and time with a zone: "2026-03-01T18:30:00+01:00", "...Z"; seconds optional;
 /// a blank may stand for the T. Without a zone: unit_missing.

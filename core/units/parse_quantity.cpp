@@ -261,7 +261,9 @@ base::Result<AlcoholByVolume> parse_alcohol(std::string_view text, ParseStyle st
 }
 
 base::Result<Duration> parse_duration(std::string_view text, ParseStyle style) {
-    return not_negative(parse_sum(Kind::duration, text, std::nullopt, style), text)
+    // Longer is a slip, and added to a moment it would leave what a moment can hold.
+    constexpr double most = 1000 * 365.25 * 86400;
+    return within(parse_sum(Kind::duration, text, std::nullopt, style), 0, most, text)
         .map(Duration::seconds);
 }
 

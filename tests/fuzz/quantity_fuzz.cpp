@@ -81,7 +81,7 @@ void quantities(const std::string& text) {
         [](Temperature v) { return v.in_kelvins(); }, 0, most, " K");
     through_door(
         text, [](const auto& t, ParseStyle s) { return parse_duration(t, s); },
-        [](Duration v) { return v.in_seconds(); }, 0, most, " s");
+        [](Duration v) { return v.in_seconds(); }, 0, 1000 * 365.25 * 86400, " s");
 }
 
 void shares(const std::string& text) {

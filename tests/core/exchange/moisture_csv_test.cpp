@@ -52,6 +52,18 @@ TEST(MoistureCsv, NamesWhatIsWrong) {
     EXPECT_EQ(read_moisture_csv("a,b\n1,2\n").error().detail, "piece, day, moisture_percent");
 }
 
+TEST(MoistureCsv, ADayThatNoMomentCanHoldIsRefused) {
+    const auto out = read_moisture_csv("piece,day,moisture_percent\n"
+                                       "K7,1888888888888888888888888888844444.63,60\n"
+                                       "K7,-36526,60\nK7,36525,60\nK7,0,75\n");
+    ASSERT_TRUE(out);
+    ASSERT_EQ(out->rejects.size(), 2U);
+    EXPECT_EQ(out->rejects[0].reason, RejectReason::day_unreadable);
+    EXPECT_EQ(out->rejects[1].line, 3U);
+    ASSERT_EQ(out->weighings.size(), 2U);
+    EXPECT_EQ(out->weighings[1].weighing.taken_at.unix_seconds(), 36525LL * 86400);
+}
+
 // doi:10.1007/s13197-016-2366-x, Table 1 (read in a stored copy of the table). The water contents
 // on a dry basis and losses since the end of salting are derived from its moistures by
 // X = m / (1 - m): formulation I 2.48 -> 1.34 -> 0.713, 32.9 % at 6 d, 50.8 % at 12 d.

@@ -216,6 +216,9 @@ TEST(ParseDuration, SumsOfFallingUnits) {
     EXPECT_EQ(parse_duration("2 months").error().code, ErrorCode::unknown_unit);
     EXPECT_EQ(parse_duration("12 h 3 d").error().code, ErrorCode::trailing_text);
     EXPECT_EQ(parse_duration("3").error().code, ErrorCode::unit_missing);
+    EXPECT_DOUBLE_EQ(parse_duration("365250 d")->in_days(), 365250) << "a thousand years";
+    EXPECT_EQ(parse_duration("365251 d").error().code, ErrorCode::out_of_range);
+    EXPECT_EQ(parse_duration("-1 d").error().code, ErrorCode::out_of_range);
 }
 
 TEST(ParseInstant, IsoWithZone) {
