@@ -5929,7 +5929,7 @@
     </message>
     <message>
         <source>Last weighed</source>
-        <translation>Zuletzt gewogen</translation>
+        <translation>Gewogen</translation>
     </message>
     <message>
         <source>Piece</source>

@@ -63,6 +63,9 @@ QLabel* figure(const QString& text, double scale, QWidget* parent) {
 QLabel* field_label(const QString& text, QWidget* buddy, QWidget* parent) {
     auto* made = label(text, parent);
     made->setBuddy(buddy);
+    // The underlined letter parts a pair such as "Te" that is else drawn closer: without this room
+    // the last letter would be cut.
+    made->setContentsMargins(0, 0, lines(made, 0.2), 0);
     return made;
 }
 
