@@ -197,6 +197,17 @@
     </message>
 </context>
 <context>
+    <name>AirStrips</name>
+    <message>
+        <source>a week at %1 (%2 to %3)</source>
+        <translation>eine Woche bei %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>% RH</source>
+        <translation>% rF</translation>
+    </message>
+</context>
+<context>
     <name>CalendarPage</name>
     <message>
         <source>Calendar</source>
@@ -457,6 +468,34 @@
     <message>
         <source>%1: %2 to %3, pauses without readings: %4.</source>
         <translation>%1: %2 bis %3, Lücken ohne Messwerte: %4.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 Pa</source>
+        <translation>%1 Pa</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Taupunkt</translation>
+    </message>
+    <message>
+        <source>Drying force</source>
+        <translation>Trockenkraft</translation>
     </message>
 </context>
 <context>
@@ -2582,6 +2621,39 @@
         <source>The same number as last time. That can mean done, a coarse scale or a damp chamber.</source>
         <translation>Dieselbe Zahl wie letztes Mal. Das kann fertig heißen, eine grobe Waage oder eine feuchte Kammer.</translation>
     </message>
+    <message>
+        <source>{place} is not finished, so it cannot hang again. Record what happens to it instead.</source>
+        <translation>{place} ist nicht fertig und kann deshalb nicht wieder aufgehängt werden. Tragen Sie stattdessen ein, was damit geschieht.</translation>
+    </message>
+    <message>
+        <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
+        <translation>{place} ist verpackt. Nehmen Sie es unter Vorrat aus seiner Packung: wieder gehängt.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepWords</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) from opening</source>
+        <translation>
+            <numerusform>%1: %n Tag ab dem Öffnen</numerusform>
+            <numerusform>%1: %n Tage ab dem Öffnen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n day(s) from packing</source>
+        <translation>
+            <numerusform>%1: %n Tag ab dem Verpacken</numerusform>
+            <numerusform>%1: %n Tage ab dem Verpacken</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. Note: %2</source>
+        <translation>%1. Bemerkung: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>KeepingWords</name>
@@ -2752,7 +2824,7 @@
     </message>
     <message>
         <source>The new book is made and passed its check. Entries that are known to be lost: %1. Look it through. The damaged book was not changed.</source>
-        <translation>Das neue Buch ist angelegt und hat seine Prüfung bestanden. Einträge, die sicher verloren sind: %1. Sehen Sie es durch. Das beschädigte Buch wurde nicht verändert.</translation>
+        <translation>Das neue Buch ist angelegt und hat seine Prüfung bestanden. Einträge, die nachweislich verloren sind: %1. Sehen Sie es durch. Das beschädigte Buch wurde nicht verändert.</translation>
     </message>
 </context>
 <context>
@@ -2797,8 +2869,59 @@
         <translation>, Ziel %1</translation>
     </message>
     <message>
-        <source>% RH</source>
-        <translation>% rF</translation>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Days since hung</source>
+        <translation>Tage seit dem Aufhängen</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Netto</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Verloren</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>lost of the %1, %</source>
+        <translation>verloren ab: %1, %</translation>
+    </message>
+    <message>
+        <source>day %1 · %2 net · %3 lost</source>
+        <translation>Tag %1 · %2 netto · %3 verloren</translation>
+    </message>
+    <message>
+        <source>%1, done earlier</source>
+        <translation>%1, früher fertig</translation>
+    </message>
+    <message>
+        <source>done earlier</source>
+        <translation>früher fertig</translation>
+    </message>
+    <message>
+        <source>forecast, 8 in 10 fall inside</source>
+        <translation>Prognose, 8 von 10 liegen darin</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>Phase</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier piece(s) for comparison</source>
+        <translation>
+            <numerusform>ein früheres Stück zum Vergleich</numerusform>
+            <numerusform>%n frühere Stücke zum Vergleich</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3745,6 +3868,122 @@
             <numerusform>Ihre letzten %n brauchten %1 vom Aufhängen bis fertig.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>It was too soft: a loss of %1 is worth a try.</source>
+        <translation>Es war zu weich: ein Verlust von %1 ist einen Versuch wert.</translation>
+    </message>
+    <message>
+        <source>It was too dry: a loss of %1 is worth a try.</source>
+        <translation>Es war zu trocken: ein Verlust von %1 ist einen Versuch wert.</translation>
+    </message>
+    <message>
+        <source>It was too salty at %1 in the finished piece.</source>
+        <translation>Es war zu salzig, mit %1 im fertigen Stück.</translation>
+    </message>
+    <message>
+        <source>It lacked salt at %1 in the finished piece.</source>
+        <translation>Es fehlte Salz, mit %1 im fertigen Stück.</translation>
+    </message>
+    <message>
+        <source>%1 of the raw weight instead of %2 is worth a try.</source>
+        <translation>%1 vom Rohgewicht statt %2 ist einen Versuch wert.</translation>
+    </message>
+    <message>
+        <source>You wrote about %1: “%2”.</source>
+        <extracomment>%1 the code of a batch, %2 what the person wrote about it</extracomment>
+        <translation>Sie schrieben über %1: „%2“.</translation>
+    </message>
+    <message>
+        <source>%1 was too salty: salt %2 to %3.</source>
+        <translation>%1 war zu salzig: Salz von %2 auf %3.</translation>
+    </message>
+    <message>
+        <source>%1 lacked salt: salt %2 to %3.</source>
+        <translation>%1 fehlte Salz: Salz von %2 auf %3.</translation>
+    </message>
+    <message>
+        <source>%1 was too soft: loss aimed for is now %2.</source>
+        <translation>%1 war zu weich: angestrebter Verlust jetzt %2.</translation>
+    </message>
+    <message>
+        <source>%1 was too dry: loss aimed for is now %2.</source>
+        <translation>%1 war zu trocken: angestrebter Verlust jetzt %2.</translation>
+    </message>
+    <message>
+        <source>much too little salt</source>
+        <translation>viel zu wenig Salz</translation>
+    </message>
+    <message>
+        <source>a little short of salt</source>
+        <translation>etwas zu wenig Salz</translation>
+    </message>
+    <message>
+        <source>a little too salty</source>
+        <translation>etwas zu salzig</translation>
+    </message>
+    <message>
+        <source>much too salty</source>
+        <translation>viel zu salzig</translation>
+    </message>
+    <message>
+        <source>the salt was right</source>
+        <translation>das Salz stimmte</translation>
+    </message>
+    <message>
+        <source>much too soft</source>
+        <translation>viel zu weich</translation>
+    </message>
+    <message>
+        <source>a little too soft</source>
+        <translation>etwas zu weich</translation>
+    </message>
+    <message>
+        <source>a little too dry</source>
+        <translation>etwas zu trocken</translation>
+    </message>
+    <message>
+        <source>much too dry</source>
+        <translation>viel zu trocken</translation>
+    </message>
+    <message>
+        <source>the texture was right</source>
+        <translation>die Festigkeit stimmte</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+</context>
+<context>
+    <name>PrintText</name>
+    <message>
+        <source>Record of batch %1</source>
+        <translation>Protokoll der Charge %1</translation>
+    </message>
+    <message>
+        <source>Mix sheet of batch %1</source>
+        <translation>Mischblatt der Charge %1</translation>
+    </message>
+    <message>
+        <source>Tags of batch %1</source>
+        <translation>Anhänger der Charge %1</translation>
+    </message>
+    <message>
+        <source>Small tags of batch %1</source>
+        <translation>Kleine Anhänger der Charge %1</translation>
+    </message>
+    <message>
+        <source>Trace of batch %1</source>
+        <translation>Rückverfolgung der Charge %1</translation>
+    </message>
+    <message>
+        <source>Mass balance of batch %1</source>
+        <translation>Mengenbilanz der Charge %1</translation>
+    </message>
+    <message>
+        <source>Calibration sheet, %1</source>
+        <translation>Prüfblatt der Messgeräte, %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordText</name>
@@ -3975,10 +4214,6 @@
     <message>
         <source>Caution</source>
         <translation>Vorsicht</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Ort</translation>
     </message>
     <message>
         <source>Accepted by</source>
@@ -4861,6 +5096,10 @@
         <source>no</source>
         <translation>nein</translation>
     </message>
+    <message>
+        <source>Caution, as it was shown</source>
+        <translation>Warnung, wie sie dastand</translation>
+    </message>
 </context>
 <context>
     <name>ReviewWords</name>
@@ -5226,16 +5465,40 @@
         <translation>Aus Stück %1 der Charge %2.</translation>
     </message>
     <message>
-        <source>Yield: %1 packed of %2 raw, %3.</source>
-        <translation>Ausbeute: %1 gepackt von %2 roh, %3.</translation>
-    </message>
-    <message>
-        <source>Meat cost %1 a finished kilogram.</source>
-        <translation>Das Fleisch kostete %1 je fertiges Kilogramm.</translation>
-    </message>
-    <message>
         <source>Finished packs: what to eat first and where it went</source>
         <translation>Fertige Packungen: was zuerst zu essen ist und wohin es ging</translation>
+    </message>
+    <message>
+        <source>Its yield is not known: the raw or the finished weight was not taken.</source>
+        <translation>Die Ausbeute ist nicht bekannt: das rohe oder das fertige Gewicht wurde nicht gewogen.</translation>
+    </message>
+    <message>
+        <source>Yield: %1 of %2 raw, %3 (lost %4); packed %5.</source>
+        <translation>Ausbeute: %1 von %2 roh, %3 (verloren %4); verpackt %5.</translation>
+    </message>
+    <message>
+        <source>At that loss the meat cost %1 a finished kilogram.</source>
+        <translation>Bei diesem Verlust kostete das Fleisch %1 je fertiges Kilogramm.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No day is set to keep it until.</source>
+        <translation>Es ist kein Tag gesetzt, bis zu dem es aufgehoben wird.</translation>
+    </message>
+    <message>
+        <source>Keep until %1 by a rule: %2.</source>
+        <translation>Aufheben bis %1 nach einer Regel: %2.</translation>
+    </message>
+    <message>
+        <source>Keep until %1: somebody&apos;s own day.</source>
+        <translation>Aufheben bis %1: ein selbst gesetzter Tag.</translation>
+    </message>
+    <message>
+        <source>Keep until %1: somebody&apos;s own day, because: %2</source>
+        <translation>Aufheben bis %1: ein selbst gesetzter Tag, weil: %2</translation>
     </message>
 </context>
 <context>
@@ -5339,6 +5602,14 @@
     <message>
         <source>The day&apos;s work across all batches</source>
         <translation>Die Arbeit des Tages über alle Chargen</translation>
+    </message>
+    <message>
+        <source>Work of the day</source>
+        <translation>Arbeit des Tages</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
     </message>
 </context>
 <context>
@@ -5645,6 +5916,25 @@
     </message>
 </context>
 <context>
+    <name>ui::charts::ChartTable</name>
+    <message>
+        <source>The chart as a table</source>
+        <translation>Das Diagramm als Tabelle</translation>
+    </message>
+    <message>
+        <source>%1, as a table</source>
+        <translation>%1, als Tabelle</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+</context>
+<context>
     <name>ui::charts::ChartView</name>
     <message>
         <source>Move over a point, or use Left and Right, to read it.</source>
@@ -5657,6 +5947,34 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Copy the table</source>
+        <translation>Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Copied: paste it into a spreadsheet or a text.</source>
+        <translation>Kopiert: in eine Tabellenkalkulation oder einen Text einfügen.</translation>
+    </message>
+    <message>
+        <source>Enter chooses a row that was weighed; Ctrl+C copies.</source>
+        <translation>Eingabe wählt eine gewogene Zeile; Strg+C kopiert.</translation>
+    </message>
+    <message>
+        <source>As a drawing</source>
+        <translation>Als Zeichnung</translation>
+    </message>
+    <message>
+        <source>%1, as a table</source>
+        <translation>%1, als Tabelle</translation>
+    </message>
+    <message>
+        <source>Copy the table: %1</source>
+        <translation>Tabelle kopieren: %1</translation>
     </message>
 </context>
 <context>
@@ -5974,6 +6292,34 @@
     <message>
         <source>All batches and their pieces</source>
         <translation>Alle Chargen und ihre Stücke</translation>
+    </message>
+    <message>
+        <source>&amp;More</source>
+        <translation>&amp;Mehr</translation>
+    </message>
+    <message>
+        <source>More about the batch</source>
+        <translation>Mehr zur Charge</translation>
+    </message>
+    <message>
+        <source>&amp;Curves on one chart</source>
+        <translation>&amp;Kurven in einem Diagramm</translation>
+    </message>
+    <message>
+        <source>&amp;How it came out…</source>
+        <translation>&amp;Wie sie geworden ist…</translation>
+    </message>
+    <message>
+        <source>How it came out: %1</source>
+        <translation>Wie sie geworden ist: %1</translation>
+    </message>
+    <message>
+        <source>Salt, texture, and what to change next time</source>
+        <translation>Salz, Festigkeit, und was nächstes Mal zu ändern ist</translation>
+    </message>
+    <message>
+        <source>Once a piece of it is signed as done.</source>
+        <translation>Sobald ein Stück davon als fertig unterschrieben ist.</translation>
     </message>
 </context>
 <context>
@@ -6521,6 +6867,54 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::CompareDialog</name>
+    <message>
+        <source>Pieces for one chart</source>
+        <translation>Stücke für ein Diagramm</translation>
+    </message>
+    <message>
+        <source>Find a piece</source>
+        <translation>Stück suchen</translation>
+    </message>
+    <message>
+        <source>Find by code, piece, batch or product</source>
+        <translation>Suche nach Kürzel, Stück, Charge oder Produkt</translation>
+    </message>
+    <message>
+        <source>Pieces, ticked ones are drawn</source>
+        <translation>Stücke, angehakte werden gezeichnet</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>&amp;Draw them</source>
+        <translation>&amp;Zeichnen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <extracomment>a piece: %1 its code, %2 its name, %3 its batch and product, %4 its state</extracomment>
+        <translation>%1 · %2 · %3 · %4</translation>
+    </message>
+    <message>
+        <source>No other piece was hung yet.</source>
+        <translation>Noch kein anderes Stück wurde aufgehängt.</translation>
+    </message>
+    <message>
+        <source>%1 is the most a chart can tell apart; the newest are drawn.</source>
+        <translation>Mehr als %1 kann ein Diagramm nicht unterscheidbar zeigen; die neuesten werden gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Ticked: %1</source>
+        <translation>Angehakt: %1</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::EntryDialog</name>
     <message>
         <source>Cancel</source>
@@ -6835,6 +7229,15 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
         <source>Drying pieces on a time axis, and what is ready by a day</source>
         <translation>Trocknende Stücke auf einer Zeitachse, und was bis zu einem Tag bereit ist</translation>
     </message>
+    <message>
+        <source>Nothing hangs.</source>
+        <translation>Nichts hängt.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 a product, %2 sentences about earlier pieces of it</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::ImportLogDialog</name>
@@ -7040,6 +7443,33 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
             <numerusform>%n Zeile ist kein Messwert.</numerusform>
             <numerusform>%n Zeilen sind keine Messwerte.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::KeepByFields</name>
+    <message>
+        <source>Rule for keeping it</source>
+        <translation>Regel für das Aufheben</translation>
+    </message>
+    <message>
+        <source>Keep until</source>
+        <translation>Aufheben bis</translation>
+    </message>
+    <message>
+        <source>Why this day</source>
+        <translation>Warum dieser Tag</translation>
+    </message>
+    <message>
+        <source>needed for a day of your own</source>
+        <translation>nötig für einen eigenen Tag</translation>
+    </message>
+    <message>
+        <source>none: your own day, or no day</source>
+        <translation>keine: Ihr eigener Tag oder keiner</translation>
+    </message>
+    <message>
+        <source>Without a rule the day is yours. How long a pack keeps depends on the product, its dryness and the cold; follow your own code.</source>
+        <translation>Ohne Regel bestimmen Sie den Tag. Wie lange eine Packung hält, hängt vom Produkt, seiner Trockenheit und der Kälte ab; folgen Sie den Vorschriften bei Ihnen.</translation>
     </message>
 </context>
 <context>
@@ -7320,6 +7750,10 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>Reads the book from end to end and says whether it is whole</source>
         <translation>Liest das Buch von Anfang bis Ende und sagt, ob es unversehrt ist</translation>
     </message>
+    <message>
+        <source>This page has nothing to print.</source>
+        <translation>Diese Seite hat nichts zu drucken.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MergeDialog</name>
@@ -7374,6 +7808,18 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Mark at least one other piece.</source>
         <translation>Markieren Sie mindestens ein weiteres Stück.</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Was sich ändert</translation>
+    </message>
+    <message>
+        <source>Mark the pieces and weigh them together; the new start and target then stand here.</source>
+        <translation>Markieren Sie die Stücke und wiegen Sie sie zusammen; dann stehen hier der neue Start und das neue Ziel.</translation>
+    </message>
+    <message>
+        <source>Weighed apart: %1 net; together: %2 net</source>
+        <translation>Einzeln gewogen: %1 netto; zusammen: %2 netto</translation>
     </message>
 </context>
 <context>
@@ -7804,6 +8250,96 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>Nothing has changed since the last version.</source>
         <translation>Seit der letzten Fassung hat sich nichts geändert.</translation>
     </message>
+    <message>
+        <source>Use it for a &amp;batch…</source>
+        <translation>Für eine &amp;Charge verwenden…</translation>
+    </message>
+    <message>
+        <source>The salt of this recipe cannot be changed by itself: it is held, or comes with the curing salt or a pickle. Say it as a wish and find the rest.</source>
+        <translation>Das Salz dieser Rezeptur lässt sich nicht für sich ändern: Es ist festgehalten oder kommt mit dem Pökelsalz oder einer Lake. Nennen Sie es als Wunsch und lassen Sie den Rest finden.</translation>
+    </message>
+    <message>
+        <source>Mix sheet</source>
+        <translation>Mischblatt</translation>
+    </message>
+    <message>
+        <source>Read the cautions and take each of them on first.</source>
+        <translation>Lesen Sie zuerst die Warnungen und nehmen Sie jede auf sich.</translation>
+    </message>
+    <message>
+        <source>The batch&apos;s record names this recipe and the cautions now.</source>
+        <translation>Das Chargenprotokoll nennt jetzt diese Rezeptur und die Warnungen.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::MixUseDialog</name>
+    <message>
+        <source>Use %1 for a batch</source>
+        <translation>%1 für eine Charge verwenden</translation>
+    </message>
+    <message>
+        <source>The batch&apos;s record then names this version as the recipe it was salted with, and prints each caution with who took it on and when.</source>
+        <translation>Das Chargenprotokoll nennt dann diese Fassung als die Rezeptur, mit der gesalzen wurde, und druckt zu jeder Warnung, wer sie auf sich nahm und wann.</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Taken on by</source>
+        <translation>Auf sich genommen von</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>&amp;Batch</source>
+        <translation>&amp;Charge</translation>
+    </message>
+    <message>
+        <source>&amp;Taken on by</source>
+        <translation>&amp;Auf sich genommen von</translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation>&amp;Warum</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n caution(s) taken on</source>
+        <translation>
+            <numerusform>%n Warnung auf sich genommen</numerusform>
+            <numerusform>%n Warnungen auf sich genommen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Put it in the book</source>
+        <translation>&amp;Ins Buch eintragen</translation>
+    </message>
+    <message>
+        <source>There is no open batch yet. Start one first; this recipe is kept meanwhile.</source>
+        <translation>Es gibt noch keine offene Charge. Beginnen Sie zuerst eine; diese Rezeptur bleibt inzwischen erhalten.</translation>
+    </message>
+    <message>
+        <source>choose who takes them on</source>
+        <translation>wählen, wer sie auf sich nimmt</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>There is no open batch yet. Start one first.</source>
+        <translation>Es gibt noch keine offene Charge. Beginnen Sie zuerst eine.</translation>
+    </message>
+    <message>
+        <source>Choose who takes the cautions on. People are added in Preferences.</source>
+        <translation>Wählen Sie, wer die Warnungen auf sich nimmt. Personen werden in den Einstellungen hinzugefügt.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MonthView</name>
@@ -8209,6 +8745,49 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
 </context>
 <context>
+    <name>ui::pages::OutcomeDialog</name>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>How %1 came out</source>
+        <translation>Wie %1 geworden ist</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salz</translation>
+    </message>
+    <message>
+        <source>Texture</source>
+        <translation>Festigkeit</translation>
+    </message>
+    <message>
+        <source>What to change next time</source>
+        <translation>Was nächstes Mal zu ändern ist</translation>
+    </message>
+    <message>
+        <source>&amp;Salt</source>
+        <translation>&amp;Salz</translation>
+    </message>
+    <message>
+        <source>&amp;Texture</source>
+        <translation>&amp;Festigkeit</translation>
+    </message>
+    <message>
+        <source>&amp;What to change next time</source>
+        <translation>&amp;Was nächstes Mal zu ändern ist</translation>
+    </message>
+    <message>
+        <source>The next plan, mix and batch of this product show what this suggests. Nothing is changed unless you say so.</source>
+        <translation>Der nächste Plan, die nächste Mischung und die nächste Charge dieses Produkts zeigen, was daraus folgt. Nichts wird geändert, ohne dass Sie es sagen.</translation>
+    </message>
+    <message>
+        <source>Say how it came out, or write a few words.</source>
+        <translation>Sagen Sie, wie sie geworden ist, oder schreiben Sie ein paar Worte.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::PackChangeDialog</name>
     <message>
         <source>Change pack %1</source>
@@ -8227,10 +8806,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <translation>Angebrochen am</translation>
     </message>
     <message>
-        <source>Keep until</source>
-        <translation>Haltbar bis</translation>
-    </message>
-    <message>
         <source>&amp;Code on the pack</source>
         <translation>&amp;Kürzel auf der Packung</translation>
     </message>
@@ -8245,6 +8820,22 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Keep &amp;until</source>
         <translation>&amp;Haltbar bis</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>&amp;How</source>
+        <translation>Wi&amp;e</translation>
+    </message>
+    <message>
+        <source>&amp;Rule for keeping it</source>
+        <translation>&amp;Regel für das Aufheben</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y this day</source>
+        <translation>W&amp;arum dieser Tag</translation>
     </message>
 </context>
 <context>
@@ -8278,10 +8869,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <translation>Gepackt am</translation>
     </message>
     <message>
-        <source>Keep until</source>
-        <translation>Haltbar bis</translation>
-    </message>
-    <message>
         <source>Where it lies</source>
         <translation>Wo sie liegt</translation>
     </message>
@@ -8306,20 +8893,51 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <translation>Gepackt a&amp;m</translation>
     </message>
     <message>
-        <source>Keep &amp;until, if you set a day</source>
-        <translation>&amp;Haltbar bis, wenn Sie einen Tag setzen</translation>
-    </message>
-    <message>
         <source>Where it &amp;lies</source>
         <translation>Wo sie &amp;liegt</translation>
     </message>
     <message>
-        <source>How long a pack keeps depends on the product, its dryness and the cold. Follow your own code or laboratory; without one, look, smell and decide at each opening.</source>
-        <translation>Wie lange eine Packung hält, hängt vom Produkt, seiner Trockenheit und der Kälte ab. Halten Sie sich an Ihre Vorschrift oder Ihr Labor; ohne sie bei jedem Öffnen schauen, riechen und entscheiden.</translation>
-    </message>
-    <message>
         <source>No piece is finished yet. Sign a piece as done in its review first.</source>
         <translation>Noch ist kein Stück fertig. Unterzeichnen Sie erst in seiner Beurteilung, dass es fertig ist.</translation>
+    </message>
+    <message>
+        <source>This day is your own. Say why in a few words, or choose a rule.</source>
+        <translation>Dieser Tag ist Ihr eigener. Sagen Sie in wenigen Worten, warum, oder wählen Sie eine Regel.</translation>
+    </message>
+    <message>
+        <source>&amp;Rule for keeping it</source>
+        <translation>&amp;Regel für das Aufheben</translation>
+    </message>
+    <message>
+        <source>Keep &amp;until</source>
+        <translation>A&amp;ufheben bis</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y this day</source>
+        <translation>W&amp;arum dieser Tag</translation>
+    </message>
+    <message>
+        <source>Such a day says when to look, not what to think of it. Look, smell and decide at each opening.</source>
+        <translation>Ein solcher Tag sagt, wann man hinsieht, nicht, was davon zu halten ist. Sehen Sie hin, riechen Sie und entscheiden Sie bei jedem Öffnen.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PastBox</name>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Use it: %1</source>
+        <translation>Übernehmen: %1</translation>
     </message>
 </context>
 <context>
@@ -8571,10 +9189,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>What the chart shows</source>
         <translation>Was das Diagramm zeigt</translation>
-    </message>
-    <message>
-        <source>loss in percent</source>
-        <translation>Verlust in Prozent</translation>
     </message>
     <message>
         <source>net weight</source>
@@ -8860,6 +9474,66 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>A start weight was never written down: what its siblings say it was.</source>
         <translation>Ein Startgewicht wurde nie notiert: was die Geschwisterstücke darüber sagen.</translation>
     </message>
+    <message>
+        <source>Pieces on the chart</source>
+        <translation>Stücke im Diagramm</translation>
+    </message>
+    <message>
+        <source>&amp;Earlier pieces</source>
+        <translation>&amp;Frühere Stücke</translation>
+    </message>
+    <message>
+        <source>Own earlier pieces for comparison</source>
+        <translation>Eigene frühere Stücke zum Vergleich</translation>
+    </message>
+    <message>
+        <source>this piece alone</source>
+        <translation>nur dieses Stück</translation>
+    </message>
+    <message>
+        <source>with its batch</source>
+        <translation>mit seiner Charge</translation>
+    </message>
+    <message>
+        <source>with its chamber</source>
+        <translation>mit seiner Kammer</translation>
+    </message>
+    <message>
+        <source>with its product</source>
+        <translation>mit seinem Produkt</translation>
+    </message>
+    <message>
+        <source>with chosen pieces…</source>
+        <translation>mit gewählten Stücken…</translation>
+    </message>
+    <message>
+        <source>Your own finished pieces of the same product and shape, as if hung on the same day</source>
+        <translation>Ihre eigenen fertigen Stücke desselben Produkts und derselben Form, als wären sie am selben Tag aufgehängt</translation>
+    </message>
+    <message>
+        <source>No piece of the same product and shape was finished yet.</source>
+        <translation>Noch kein Stück desselben Produkts und derselben Form wurde fertig.</translation>
+    </message>
+    <message>
+        <source>loss from the %1</source>
+        <translation>Verlust ab: %1</translation>
+    </message>
+    <message>
+        <source>Loss curves of %1 and others</source>
+        <translation>Verlustkurven von %1 und anderen</translation>
+    </message>
+    <message>
+        <source>No other such piece was hung and weighed since.</source>
+        <translation>Kein anderes solches Stück wurde aufgehängt und seither gewogen.</translation>
+    </message>
+    <message>
+        <source>Not drawn, as one chart cannot tell more apart: %1 that hung before.</source>
+        <translation>Nicht gezeichnet, weil ein Diagramm nicht mehr unterscheidbar zeigt: %1 von früher.</translation>
+    </message>
+    <message>
+        <source>Not drawn, as this weight of theirs is not known: %1.</source>
+        <translation>Nicht gezeichnet, weil dieses Gewicht von ihnen nicht bekannt ist: %1.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>
@@ -9070,6 +9744,10 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Keep slack for slow pieces</source>
         <translation>Spielraum für langsame Stücke lassen</translation>
+    </message>
+    <message>
+        <source>Use the proposal: aim for %1</source>
+        <translation>Den Vorschlag übernehmen: %1 anstreben</translation>
     </message>
 </context>
 <context>
@@ -9314,6 +9992,67 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
 </context>
 <context>
+    <name>ui::pages::PrintDialog</name>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Preview of the paper</source>
+        <translation>Vorschau des Papiers</translation>
+    </message>
+    <message>
+        <source>What to print</source>
+        <translation>Was gedruckt wird</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>Als PDF &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this computer; a PDF can be printed elsewhere.</source>
+        <translation>Auf diesem Rechner ist kein Drucker eingerichtet; ein PDF lässt sich anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>There is nothing to print.</source>
+        <translation>Es gibt nichts zu drucken.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) in %1.</source>
+        <translation>
+            <numerusform>%n Seite in %1.</numerusform>
+            <numerusform>%n Seiten in %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) sent to the printer.</source>
+        <translation>
+            <numerusform>%n Seite an den Drucker gesandt.</numerusform>
+            <numerusform>%n Seiten an den Drucker gesandt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The printer took nothing. Try a PDF instead.</source>
+        <translation>Der Drucker nahm nichts an. Versuchen Sie es mit einem PDF.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::RestoreDialog</name>
     <message>
         <source>Restore a backup</source>
@@ -9517,10 +10256,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
 %1</translation>
     </message>
     <message>
-        <source>Choose one of the three first.</source>
-        <translation>Wählen Sie erst eines der drei.</translation>
-    </message>
-    <message>
         <source>Choose who signs. People are added in Preferences.</source>
         <translation>Wählen Sie, wer unterzeichnet. Personen werden in den Einstellungen hinzugefügt.</translation>
     </message>
@@ -9543,6 +10278,30 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Finish it in warm a&amp;ir…</source>
         <translation>In warmer &amp;Luft beenden…</translation>
+    </message>
+    <message>
+        <source>H&amp;ung again: it was down, and dries on</source>
+        <translation>Wieder &amp;gehängt: es war abgenommen und trocknet weiter</translation>
+    </message>
+    <message>
+        <source>Hung again: it was down, and dries on</source>
+        <translation>Wieder gehängt: es war abgenommen und trocknet weiter</translation>
+    </message>
+    <message>
+        <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>
+        <translation>Es kehrt zu den hängenden Stücken zurück, und das Tagesblatt fragt wieder nach seinem Gewicht.</translation>
+    </message>
+    <message>
+        <source>For a piece that is finished. This one hangs still: sign &quot;not yet&quot;.</source>
+        <translation>Für ein fertiges Stück. Dieses hängt noch: unterzeichnen Sie „noch nicht“.</translation>
+    </message>
+    <message>
+        <source>Choose what becomes of it first.</source>
+        <translation>Wählen Sie zuerst, was daraus wird.</translation>
+    </message>
+    <message>
+        <source>Hung again. %1</source>
+        <translation>Wieder gehängt. %1</translation>
     </message>
 </context>
 <context>
@@ -9593,7 +10352,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Known to be lost</source>
-        <translation>Sicher verloren</translation>
+        <translation>Nachweislich verloren</translation>
     </message>
     <message>
         <source>What was carried over</source>
@@ -9913,6 +10672,22 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>&amp;Note</source>
         <translation>N&amp;otiz</translation>
+    </message>
+    <message>
+        <source>Code of the new piece</source>
+        <translation>Kürzel des neuen Stücks</translation>
+    </message>
+    <message>
+        <source>&amp;Code of the new piece</source>
+        <translation>&amp;Kürzel des neuen Stücks</translation>
+    </message>
+    <message>
+        <source>Piece %1 itself hangs again, at %2 lost. It is on the hanging page and the day sheet from now on; undo takes it back.</source>
+        <translation>Stück %1 selbst hängt wieder, mit %2 verloren. Es steht ab jetzt bei den hängenden Stücken und auf dem Tagesblatt; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
+        <translation>%1 von Stück %2 wird ein eigenes Stück, das mit dem Verlust des ganzen beginnt (%3). Es steht ab jetzt bei den hängenden Stücken und auf dem Tagesblatt; Rückgängig nimmt es zurück.</translation>
     </message>
 </context>
 <context>
@@ -10358,6 +11133,14 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
             <numerusform>Alle %n Stücke sind gewogen.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Nothing hangs to be weighed.</source>
+        <translation>Nichts hängt, das zu wiegen wäre.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::WeighingDialog</name>
@@ -10376,10 +11159,6 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     <message>
         <source>Weigh %1</source>
         <translation>%1 wiegen</translation>
-    </message>
-    <message>
-        <source>Correct the weighing of %1</source>
-        <translation>Wägung von %1 berichtigen</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -10464,6 +11243,11 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     <message>
         <source>Say in a few words why the entry is corrected; the old one stays readable beside it.</source>
         <translation>Sagen Sie in wenigen Worten, warum der Eintrag berichtigt wird; der alte bleibt daneben lesbar.</translation>
+    </message>
+    <message>
+        <source>Correct %1: weighing of %2</source>
+        <extracomment>%1 a piece&apos;s code, %2 a moment</extracomment>
+        <translation>%1 berichtigen: Wägung von %2</translation>
     </message>
 </context>
 <context>
@@ -10741,26 +11525,6 @@ Der Eintrag zählt nicht mehr, bleibt aber in der Geschichte lesbar.</translatio
     <message>
         <source>Begun today, it would be ready by %1.</source>
         <translation>Heute begonnen, wäre es bis %1 bereit.</translation>
-    </message>
-    <message>
-        <source>You wrote last time: “%1”.</source>
-        <translation>Letztes Mal schrieben Sie: „%1“.</translation>
-    </message>
-    <message>
-        <source>It was too soft: %1 is worth a try.</source>
-        <translation>Es war zu weich: %1 ist einen Versuch wert.</translation>
-    </message>
-    <message>
-        <source>It was too dry: %1 is worth a try.</source>
-        <translation>Es war zu trocken: %1 ist einen Versuch wert.</translation>
-    </message>
-    <message>
-        <source>It was too salty at %1 in the finished piece.</source>
-        <translation>Es war zu salzig bei %1 im fertigen Stück.</translation>
-    </message>
-    <message>
-        <source>It lacked salt at %1 in the finished piece.</source>
-        <translation>Es fehlte Salz bei %1 im fertigen Stück.</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -29,6 +29,33 @@
     </message>
 </context>
 <context>
+    <name>KeepWords</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) from opening</source>
+        <translation>
+            <numerusform>%1: %n day from opening</numerusform>
+            <numerusform>%1: %n days from opening</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n day(s) from packing</source>
+        <translation>
+            <numerusform>%1: %n day from packing</numerusform>
+            <numerusform>%1: %n days from packing</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>LossChart</name>
+    <message numerus="yes">
+        <source>%n earlier piece(s) for comparison</source>
+        <translation>
+            <numerusform>%n earlier piece for comparison</numerusform>
+            <numerusform>%n earlier pieces for comparison</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PlanWords</name>
     <message numerus="yes">
         <source>%n week(s)</source>
@@ -174,6 +201,16 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::MixUseDialog</name>
+    <message numerus="yes">
+        <source>%n caution(s) taken on</source>
+        <translation>
+            <numerusform>%n caution taken on</numerusform>
+            <numerusform>%n cautions taken on</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::NewBatchPage</name>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -190,6 +227,23 @@
         <translation>
             <numerusform>%n day</numerusform>
             <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PrintDialog</name>
+    <message numerus="yes">
+        <source>%n page(s) in %1.</source>
+        <translation>
+            <numerusform>%n page in %1.</numerusform>
+            <numerusform>%n pages in %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) sent to the printer.</source>
+        <translation>
+            <numerusform>%n page sent to the printer.</numerusform>
+            <numerusform>%n pages sent to the printer.</numerusform>
         </translation>
     </message>
 </context>

@@ -197,6 +197,17 @@
     </message>
 </context>
 <context>
+    <name>AirStrips</name>
+    <message>
+        <source>a week at %1 (%2 to %3)</source>
+        <translation>una settimana a %1 (da %2 a %3)</translation>
+    </message>
+    <message>
+        <source>% RH</source>
+        <translation>% UR</translation>
+    </message>
+</context>
+<context>
     <name>CalendarPage</name>
     <message>
         <source>Calendar</source>
@@ -457,6 +468,34 @@
     <message>
         <source>%1: %2 to %3, pauses without readings: %4.</source>
         <translation>%1: da %2 a %3, pause senza letture: %4.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (da %2 a %3)</translation>
+    </message>
+    <message>
+        <source>%1 Pa</source>
+        <translation>%1 Pa</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Da</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Umidità</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Punto di rugiada</translation>
+    </message>
+    <message>
+        <source>Drying force</source>
+        <translation>Forza essiccante</translation>
     </message>
 </context>
 <context>
@@ -2582,6 +2621,39 @@
         <source>The same number as last time. That can mean done, a coarse scale or a damp chamber.</source>
         <translation>Lo stesso numero dell&apos;ultima volta. Può voler dire finito, una bilancia grossolana o una cella umida.</translation>
     </message>
+    <message>
+        <source>{place} is not finished, so it cannot hang again. Record what happens to it instead.</source>
+        <translation>{place} non è finito, quindi non può essere riappeso. Registrare invece che cosa gli succede.</translation>
+    </message>
+    <message>
+        <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
+        <translation>{place} è confezionato. Toglierlo dalla confezione in Dispensa: riappeso.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepWords</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) from opening</source>
+        <translation>
+            <numerusform>%1: %n giorno dall&apos;apertura</numerusform>
+            <numerusform>%1: %n giorni dall&apos;apertura</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n day(s) from packing</source>
+        <translation>
+            <numerusform>%1: %n giorno dal confezionamento</numerusform>
+            <numerusform>%1: %n giorni dal confezionamento</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. Note: %2</source>
+        <translation>%1. Nota: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>KeepingWords</name>
@@ -2752,7 +2824,7 @@
     </message>
     <message>
         <source>The new book is made and passed its check. Entries that are known to be lost: %1. Look it through. The damaged book was not changed.</source>
-        <translation>Il nuovo libro è fatto e ha superato il controllo. Voci perse di sicuro: %1. Riguardarlo. Il libro danneggiato non è stato modificato.</translation>
+        <translation>Il nuovo libro è fatto e ha superato il controllo. Voci che risultano perse: %1. Riguardarlo. Il libro danneggiato non è stato modificato.</translation>
     </message>
 </context>
 <context>
@@ -2797,8 +2869,59 @@
         <translation>, obiettivo %1</translation>
     </message>
     <message>
-        <source>% RH</source>
-        <translation>% UR</translation>
+        <source>When</source>
+        <translation>Quando</translation>
+    </message>
+    <message>
+        <source>Days since hung</source>
+        <translation>Giorni da quando è appeso</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Netto</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Calo</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Osservazioni</translation>
+    </message>
+    <message>
+        <source>lost of the %1, %</source>
+        <translation>calo da: %1, %</translation>
+    </message>
+    <message>
+        <source>day %1 · %2 net · %3 lost</source>
+        <translation>giorno %1 · %2 netto · %3 di calo</translation>
+    </message>
+    <message>
+        <source>%1, done earlier</source>
+        <translation>%1, finito prima</translation>
+    </message>
+    <message>
+        <source>done earlier</source>
+        <translation>finito prima</translation>
+    </message>
+    <message>
+        <source>forecast, 8 in 10 fall inside</source>
+        <translation>previsione, 8 su 10 cadono dentro</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>da %1 a %2</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>fase</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier piece(s) for comparison</source>
+        <translation>
+            <numerusform>un pezzo precedente per confronto</numerusform>
+            <numerusform>%n pezzi precedenti per confronto</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3745,6 +3868,122 @@
             <numerusform>Gli ultimi %n hanno impiegato %1 da appesi a finiti.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>It was too soft: a loss of %1 is worth a try.</source>
+        <translation>Era troppo morbido: un calo del %1 merita una prova.</translation>
+    </message>
+    <message>
+        <source>It was too dry: a loss of %1 is worth a try.</source>
+        <translation>Era troppo asciutto: un calo del %1 merita una prova.</translation>
+    </message>
+    <message>
+        <source>It was too salty at %1 in the finished piece.</source>
+        <translation>Era troppo salato, con %1 nel pezzo finito.</translation>
+    </message>
+    <message>
+        <source>It lacked salt at %1 in the finished piece.</source>
+        <translation>Mancava sale, con %1 nel pezzo finito.</translation>
+    </message>
+    <message>
+        <source>%1 of the raw weight instead of %2 is worth a try.</source>
+        <translation>%1 del peso crudo invece di %2 merita una prova.</translation>
+    </message>
+    <message>
+        <source>You wrote about %1: “%2”.</source>
+        <extracomment>%1 the code of a batch, %2 what the person wrote about it</extracomment>
+        <translation>Di %1 ha scritto: «%2».</translation>
+    </message>
+    <message>
+        <source>%1 was too salty: salt %2 to %3.</source>
+        <translation>%1 era troppo salato: sale da %2 a %3.</translation>
+    </message>
+    <message>
+        <source>%1 lacked salt: salt %2 to %3.</source>
+        <translation>A %1 mancava sale: sale da %2 a %3.</translation>
+    </message>
+    <message>
+        <source>%1 was too soft: loss aimed for is now %2.</source>
+        <translation>%1 era troppo morbido: il calo voluto ora è %2.</translation>
+    </message>
+    <message>
+        <source>%1 was too dry: loss aimed for is now %2.</source>
+        <translation>%1 era troppo asciutto: il calo voluto ora è %2.</translation>
+    </message>
+    <message>
+        <source>much too little salt</source>
+        <translation>decisamente troppo poco sale</translation>
+    </message>
+    <message>
+        <source>a little short of salt</source>
+        <translation>un po&apos; poco sale</translation>
+    </message>
+    <message>
+        <source>a little too salty</source>
+        <translation>un po&apos; troppo salato</translation>
+    </message>
+    <message>
+        <source>much too salty</source>
+        <translation>decisamente troppo salato</translation>
+    </message>
+    <message>
+        <source>the salt was right</source>
+        <translation>il sale era giusto</translation>
+    </message>
+    <message>
+        <source>much too soft</source>
+        <translation>decisamente troppo morbido</translation>
+    </message>
+    <message>
+        <source>a little too soft</source>
+        <translation>un po&apos; troppo morbido</translation>
+    </message>
+    <message>
+        <source>a little too dry</source>
+        <translation>un po&apos; troppo asciutto</translation>
+    </message>
+    <message>
+        <source>much too dry</source>
+        <translation>decisamente troppo asciutto</translation>
+    </message>
+    <message>
+        <source>the texture was right</source>
+        <translation>la consistenza era giusta</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>«%1»</translation>
+    </message>
+</context>
+<context>
+    <name>PrintText</name>
+    <message>
+        <source>Record of batch %1</source>
+        <translation>Scheda della partita %1</translation>
+    </message>
+    <message>
+        <source>Mix sheet of batch %1</source>
+        <translation>Foglio di miscela della partita %1</translation>
+    </message>
+    <message>
+        <source>Tags of batch %1</source>
+        <translation>Cartellini della partita %1</translation>
+    </message>
+    <message>
+        <source>Small tags of batch %1</source>
+        <translation>Cartellini piccoli della partita %1</translation>
+    </message>
+    <message>
+        <source>Trace of batch %1</source>
+        <translation>Tracciabilità della partita %1</translation>
+    </message>
+    <message>
+        <source>Mass balance of batch %1</source>
+        <translation>Bilancio di massa della partita %1</translation>
+    </message>
+    <message>
+        <source>Calibration sheet, %1</source>
+        <translation>Foglio di taratura, %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordText</name>
@@ -3975,10 +4214,6 @@
     <message>
         <source>Caution</source>
         <translation>Avvertenza</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Posto</translation>
     </message>
     <message>
         <source>Accepted by</source>
@@ -4861,6 +5096,10 @@
         <source>no</source>
         <translation>no</translation>
     </message>
+    <message>
+        <source>Caution, as it was shown</source>
+        <translation>Avvertenza, come era mostrata</translation>
+    </message>
 </context>
 <context>
     <name>ReviewWords</name>
@@ -5226,16 +5465,40 @@
         <translation>Dal pezzo %1 della partita %2.</translation>
     </message>
     <message>
-        <source>Yield: %1 packed of %2 raw, %3.</source>
-        <translation>Resa: %1 confezionati da %2 di crudo, %3.</translation>
-    </message>
-    <message>
-        <source>Meat cost %1 a finished kilogram.</source>
-        <translation>La carne è costata %1 al chilogrammo finito.</translation>
-    </message>
-    <message>
         <source>Finished packs: what to eat first and where it went</source>
         <translation>Confezioni finite: che cosa mangiare prima e dove è andata</translation>
+    </message>
+    <message>
+        <source>Its yield is not known: the raw or the finished weight was not taken.</source>
+        <translation>La resa non è nota: il peso crudo o quello finito non è stato preso.</translation>
+    </message>
+    <message>
+        <source>Yield: %1 of %2 raw, %3 (lost %4); packed %5.</source>
+        <translation>Resa: %1 di %2 crudo, %3 (calo %4); confezionato %5.</translation>
+    </message>
+    <message>
+        <source>At that loss the meat cost %1 a finished kilogram.</source>
+        <translation>Con questo calo la carne è costata %1 al chilogrammo finito.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No day is set to keep it until.</source>
+        <translation>Non è fissato alcun giorno fino al quale conservarlo.</translation>
+    </message>
+    <message>
+        <source>Keep until %1 by a rule: %2.</source>
+        <translation>Conservare fino al %1 per una regola: %2.</translation>
+    </message>
+    <message>
+        <source>Keep until %1: somebody&apos;s own day.</source>
+        <translation>Conservare fino al %1: un giorno scelto da qualcuno.</translation>
+    </message>
+    <message>
+        <source>Keep until %1: somebody&apos;s own day, because: %2</source>
+        <translation>Conservare fino al %1: un giorno scelto da qualcuno, perché: %2</translation>
     </message>
 </context>
 <context>
@@ -5339,6 +5602,14 @@
     <message>
         <source>The day&apos;s work across all batches</source>
         <translation>Il lavoro del giorno per tutte le partite</translation>
+    </message>
+    <message>
+        <source>Work of the day</source>
+        <translation>Lavoro del giorno</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Osservazioni</translation>
     </message>
 </context>
 <context>
@@ -5645,6 +5916,25 @@
     </message>
 </context>
 <context>
+    <name>ui::charts::ChartTable</name>
+    <message>
+        <source>The chart as a table</source>
+        <translation>Il grafico come tabella</translation>
+    </message>
+    <message>
+        <source>%1, as a table</source>
+        <translation>%1, come tabella</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Curva</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lettura</translation>
+    </message>
+</context>
+<context>
     <name>ui::charts::ChartView</name>
     <message>
         <source>Move over a point, or use Left and Right, to read it.</source>
@@ -5657,6 +5947,34 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Copy the table</source>
+        <translation>Copia la tabella</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Come tabella</translation>
+    </message>
+    <message>
+        <source>Copied: paste it into a spreadsheet or a text.</source>
+        <translation>Copiato: incollarlo in un foglio di calcolo o in un testo.</translation>
+    </message>
+    <message>
+        <source>Enter chooses a row that was weighed; Ctrl+C copies.</source>
+        <translation>Invio sceglie una riga pesata; Ctrl+C copia.</translation>
+    </message>
+    <message>
+        <source>As a drawing</source>
+        <translation>Come disegno</translation>
+    </message>
+    <message>
+        <source>%1, as a table</source>
+        <translation>%1, come tabella</translation>
+    </message>
+    <message>
+        <source>Copy the table: %1</source>
+        <translation>Copia la tabella: %1</translation>
     </message>
 </context>
 <context>
@@ -5974,6 +6292,34 @@
     <message>
         <source>All batches and their pieces</source>
         <translation>Tutte le partite e i loro pezzi</translation>
+    </message>
+    <message>
+        <source>&amp;More</source>
+        <translation>&amp;Altro</translation>
+    </message>
+    <message>
+        <source>More about the batch</source>
+        <translation>Altro sulla partita</translation>
+    </message>
+    <message>
+        <source>&amp;Curves on one chart</source>
+        <translation>&amp;Curve in un grafico</translation>
+    </message>
+    <message>
+        <source>&amp;How it came out…</source>
+        <translation>Come è &amp;riuscita…</translation>
+    </message>
+    <message>
+        <source>How it came out: %1</source>
+        <translation>Come è riuscita: %1</translation>
+    </message>
+    <message>
+        <source>Salt, texture, and what to change next time</source>
+        <translation>Sale, consistenza, e che cosa cambiare la prossima volta</translation>
+    </message>
+    <message>
+        <source>Once a piece of it is signed as done.</source>
+        <translation>Quando un suo pezzo è firmato come finito.</translation>
     </message>
 </context>
 <context>
@@ -6521,6 +6867,54 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::CompareDialog</name>
+    <message>
+        <source>Pieces for one chart</source>
+        <translation>Pezzi per un grafico</translation>
+    </message>
+    <message>
+        <source>Find a piece</source>
+        <translation>Cerca un pezzo</translation>
+    </message>
+    <message>
+        <source>Find by code, piece, batch or product</source>
+        <translation>Cerca per sigla, pezzo, partita o prodotto</translation>
+    </message>
+    <message>
+        <source>Pieces, ticked ones are drawn</source>
+        <translation>Pezzi, quelli spuntati vengono disegnati</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annulla</translation>
+    </message>
+    <message>
+        <source>&amp;Draw them</source>
+        <translation>&amp;Disegna</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · %4</source>
+        <extracomment>a piece: %1 its code, %2 its name, %3 its batch and product, %4 its state</extracomment>
+        <translation>%1 · %2 · %3 · %4</translation>
+    </message>
+    <message>
+        <source>No other piece was hung yet.</source>
+        <translation>Nessun altro pezzo è stato ancora appeso.</translation>
+    </message>
+    <message>
+        <source>%1 is the most a chart can tell apart; the newest are drawn.</source>
+        <translation>Un grafico ne distingue al massimo %1; si disegnano i più recenti.</translation>
+    </message>
+    <message>
+        <source>Ticked: %1</source>
+        <translation>Spuntati: %1</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::EntryDialog</name>
     <message>
         <source>Cancel</source>
@@ -6835,6 +7229,15 @@ Se è giusto, premere di nuovo Registra.</translation>
         <source>Drying pieces on a time axis, and what is ready by a day</source>
         <translation>Pezzi in asciugatura su un asse del tempo, e che cosa è pronto entro un giorno</translation>
     </message>
+    <message>
+        <source>Nothing hangs.</source>
+        <translation>Niente è appeso.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 a product, %2 sentences about earlier pieces of it</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::ImportLogDialog</name>
@@ -7040,6 +7443,33 @@ Se è giusto, premere di nuovo Registra.</translation>
             <numerusform>%n riga non è una lettura.</numerusform>
             <numerusform>%n righe non sono letture.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::KeepByFields</name>
+    <message>
+        <source>Rule for keeping it</source>
+        <translation>Regola di conservazione</translation>
+    </message>
+    <message>
+        <source>Keep until</source>
+        <translation>Conservare fino al</translation>
+    </message>
+    <message>
+        <source>Why this day</source>
+        <translation>Perché questo giorno</translation>
+    </message>
+    <message>
+        <source>needed for a day of your own</source>
+        <translation>necessario per un giorno proprio</translation>
+    </message>
+    <message>
+        <source>none: your own day, or no day</source>
+        <translation>nessuna: un giorno proprio, o nessuno</translation>
+    </message>
+    <message>
+        <source>Without a rule the day is yours. How long a pack keeps depends on the product, its dryness and the cold; follow your own code.</source>
+        <translation>Senza regola il giorno lo sceglie chi confeziona. Quanto dura una confezione dipende dal prodotto, da quanto è asciutto e dal freddo; seguire le norme del proprio paese.</translation>
     </message>
 </context>
 <context>
@@ -7320,6 +7750,10 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>Reads the book from end to end and says whether it is whole</source>
         <translation>Legge il libro da cima a fondo e dice se è integro</translation>
     </message>
+    <message>
+        <source>This page has nothing to print.</source>
+        <translation>Questa pagina non ha niente da stampare.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MergeDialog</name>
@@ -7374,6 +7808,18 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Mark at least one other piece.</source>
         <translation>Segnare almeno un altro pezzo.</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Che cosa cambia</translation>
+    </message>
+    <message>
+        <source>Mark the pieces and weigh them together; the new start and target then stand here.</source>
+        <translation>Segnare i pezzi e pesarli insieme; qui compaiono allora il nuovo peso iniziale e l&apos;obiettivo.</translation>
+    </message>
+    <message>
+        <source>Weighed apart: %1 net; together: %2 net</source>
+        <translation>Pesati separati: %1 netti; insieme: %2 netti</translation>
     </message>
 </context>
 <context>
@@ -7804,6 +8250,96 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>Nothing has changed since the last version.</source>
         <translation>Dall&apos;ultima versione niente è cambiato.</translation>
     </message>
+    <message>
+        <source>Use it for a &amp;batch…</source>
+        <translation>Usare per una &amp;partita…</translation>
+    </message>
+    <message>
+        <source>The salt of this recipe cannot be changed by itself: it is held, or comes with the curing salt or a pickle. Say it as a wish and find the rest.</source>
+        <translation>Il sale di questa ricetta non si può cambiare da solo: è tenuto fermo, o viene con il sale da salagione o con una salamoia. Indicarlo come desiderio e far trovare il resto.</translation>
+    </message>
+    <message>
+        <source>Mix sheet</source>
+        <translation>Foglio di miscela</translation>
+    </message>
+    <message>
+        <source>Read the cautions and take each of them on first.</source>
+        <translation>Prima leggere le avvertenze e accettarle una per una.</translation>
+    </message>
+    <message>
+        <source>The batch&apos;s record names this recipe and the cautions now.</source>
+        <translation>La scheda della partita ora riporta questa ricetta e le avvertenze.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::MixUseDialog</name>
+    <message>
+        <source>Use %1 for a batch</source>
+        <translation>Usare %1 per una partita</translation>
+    </message>
+    <message>
+        <source>The batch&apos;s record then names this version as the recipe it was salted with, and prints each caution with who took it on and when.</source>
+        <translation>La scheda della partita riporta allora questa versione come la ricetta con cui è stata salata, e stampa ogni avvertenza con chi l&apos;ha accettata e quando.</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Partita</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>Taken on by</source>
+        <translation>Accettata da</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Perché</translation>
+    </message>
+    <message>
+        <source>&amp;Batch</source>
+        <translation>&amp;Partita</translation>
+    </message>
+    <message>
+        <source>&amp;Taken on by</source>
+        <translation>&amp;Accettata da</translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation>P&amp;erché</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n caution(s) taken on</source>
+        <translation>
+            <numerusform>%n avvertenza accettata</numerusform>
+            <numerusform>%n avvertenze accettate</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Put it in the book</source>
+        <translation>&amp;Mettere nel libro</translation>
+    </message>
+    <message>
+        <source>There is no open batch yet. Start one first; this recipe is kept meanwhile.</source>
+        <translation>Non c&apos;è ancora una partita aperta. Prima iniziarne una; intanto questa ricetta è conservata.</translation>
+    </message>
+    <message>
+        <source>choose who takes them on</source>
+        <translation>scegliere chi le accetta</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>There is no open batch yet. Start one first.</source>
+        <translation>Non c&apos;è ancora una partita aperta. Prima iniziarne una.</translation>
+    </message>
+    <message>
+        <source>Choose who takes the cautions on. People are added in Preferences.</source>
+        <translation>Scegliere chi accetta le avvertenze. Le persone si aggiungono nelle Preferenze.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MonthView</name>
@@ -8209,6 +8745,49 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
 </context>
 <context>
+    <name>ui::pages::OutcomeDialog</name>
+    <message>
+        <source>not said</source>
+        <translation>non detto</translation>
+    </message>
+    <message>
+        <source>How %1 came out</source>
+        <translation>Come è riuscita %1</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Sale</translation>
+    </message>
+    <message>
+        <source>Texture</source>
+        <translation>Consistenza</translation>
+    </message>
+    <message>
+        <source>What to change next time</source>
+        <translation>Che cosa cambiare la prossima volta</translation>
+    </message>
+    <message>
+        <source>&amp;Salt</source>
+        <translation>&amp;Sale</translation>
+    </message>
+    <message>
+        <source>&amp;Texture</source>
+        <translation>&amp;Consistenza</translation>
+    </message>
+    <message>
+        <source>&amp;What to change next time</source>
+        <translation>C&amp;he cosa cambiare la prossima volta</translation>
+    </message>
+    <message>
+        <source>The next plan, mix and batch of this product show what this suggests. Nothing is changed unless you say so.</source>
+        <translation>Il prossimo piano, la prossima miscela e la prossima partita di questo prodotto mostrano che cosa ne segue. Nulla cambia se non lo si chiede.</translation>
+    </message>
+    <message>
+        <source>Say how it came out, or write a few words.</source>
+        <translation>Dire come è riuscita, o scrivere qualche parola.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::PackChangeDialog</name>
     <message>
         <source>Change pack %1</source>
@@ -8227,10 +8806,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <translation>Aperta il</translation>
     </message>
     <message>
-        <source>Keep until</source>
-        <translation>Conservare fino al</translation>
-    </message>
-    <message>
         <source>&amp;Code on the pack</source>
         <translation>&amp;Sigla sulla confezione</translation>
     </message>
@@ -8245,6 +8820,22 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Keep &amp;until</source>
         <translation>Conservare &amp;fino al</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Come</translation>
+    </message>
+    <message>
+        <source>&amp;How</source>
+        <translation>C&amp;ome</translation>
+    </message>
+    <message>
+        <source>&amp;Rule for keeping it</source>
+        <translation>&amp;Regola di conservazione</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y this day</source>
+        <translation>Perché &amp;questo giorno</translation>
     </message>
 </context>
 <context>
@@ -8278,10 +8869,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <translation>Confezionato il</translation>
     </message>
     <message>
-        <source>Keep until</source>
-        <translation>Conservare fino al</translation>
-    </message>
-    <message>
         <source>Where it lies</source>
         <translation>Dove sta</translation>
     </message>
@@ -8306,20 +8893,51 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <translation>Confezionato &amp;il</translation>
     </message>
     <message>
-        <source>Keep &amp;until, if you set a day</source>
-        <translation>Conservare &amp;fino al, se si fissa un giorno</translation>
-    </message>
-    <message>
         <source>Where it &amp;lies</source>
         <translation>&amp;Dove sta</translation>
     </message>
     <message>
-        <source>How long a pack keeps depends on the product, its dryness and the cold. Follow your own code or laboratory; without one, look, smell and decide at each opening.</source>
-        <translation>Quanto si conservi una confezione dipende dal prodotto, da quanto è asciutto e dal freddo. Seguire le proprie norme o il laboratorio; senza, a ogni apertura guardare, annusare e decidere.</translation>
-    </message>
-    <message>
         <source>No piece is finished yet. Sign a piece as done in its review first.</source>
         <translation>Nessun pezzo è ancora finito. Firmarne prima uno come finito nel suo giudizio.</translation>
+    </message>
+    <message>
+        <source>This day is your own. Say why in a few words, or choose a rule.</source>
+        <translation>Questo giorno è una scelta propria. Dire perché in poche parole, o scegliere una regola.</translation>
+    </message>
+    <message>
+        <source>&amp;Rule for keeping it</source>
+        <translation>&amp;Regola di conservazione</translation>
+    </message>
+    <message>
+        <source>Keep &amp;until</source>
+        <translation>Conservare &amp;fino al</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y this day</source>
+        <translation>Perché &amp;questo giorno</translation>
+    </message>
+    <message>
+        <source>Such a day says when to look, not what to think of it. Look, smell and decide at each opening.</source>
+        <translation>Un giorno così dice quando guardare, non che cosa pensarne. Guardare, annusare e decidere a ogni apertura.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PastBox</name>
+    <message>
+        <source>Take it back</source>
+        <translation>Ritira</translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation>Usa</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Ritira: %1</translation>
+    </message>
+    <message>
+        <source>Use it: %1</source>
+        <translation>Usa: %1</translation>
     </message>
 </context>
 <context>
@@ -8571,10 +9189,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>What the chart shows</source>
         <translation>Che cosa mostra il grafico</translation>
-    </message>
-    <message>
-        <source>loss in percent</source>
-        <translation>calo in percento</translation>
     </message>
     <message>
         <source>net weight</source>
@@ -8860,6 +9474,66 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>A start weight was never written down: what its siblings say it was.</source>
         <translation>Un peso iniziale mai annotato: che cosa ne dicono i pezzi fratelli.</translation>
     </message>
+    <message>
+        <source>Pieces on the chart</source>
+        <translation>Pezzi nel grafico</translation>
+    </message>
+    <message>
+        <source>&amp;Earlier pieces</source>
+        <translation>Pezzi pr&amp;ecedenti</translation>
+    </message>
+    <message>
+        <source>Own earlier pieces for comparison</source>
+        <translation>Propri pezzi precedenti per confronto</translation>
+    </message>
+    <message>
+        <source>this piece alone</source>
+        <translation>solo questo pezzo</translation>
+    </message>
+    <message>
+        <source>with its batch</source>
+        <translation>con la sua partita</translation>
+    </message>
+    <message>
+        <source>with its chamber</source>
+        <translation>con la sua cella</translation>
+    </message>
+    <message>
+        <source>with its product</source>
+        <translation>con il suo prodotto</translation>
+    </message>
+    <message>
+        <source>with chosen pieces…</source>
+        <translation>con pezzi scelti…</translation>
+    </message>
+    <message>
+        <source>Your own finished pieces of the same product and shape, as if hung on the same day</source>
+        <translation>I propri pezzi finiti dello stesso prodotto e della stessa forma, come se appesi lo stesso giorno</translation>
+    </message>
+    <message>
+        <source>No piece of the same product and shape was finished yet.</source>
+        <translation>Nessun pezzo dello stesso prodotto e della stessa forma è ancora finito.</translation>
+    </message>
+    <message>
+        <source>loss from the %1</source>
+        <translation>calo da: %1</translation>
+    </message>
+    <message>
+        <source>Loss curves of %1 and others</source>
+        <translation>Curve del calo di %1 e altri</translation>
+    </message>
+    <message>
+        <source>No other such piece was hung and weighed since.</source>
+        <translation>Nessun altro pezzo simile è stato appeso e poi pesato.</translation>
+    </message>
+    <message>
+        <source>Not drawn, as one chart cannot tell more apart: %1 that hung before.</source>
+        <translation>Non disegnati, perché un grafico non ne distingue di più: %1 appesi prima.</translation>
+    </message>
+    <message>
+        <source>Not drawn, as this weight of theirs is not known: %1.</source>
+        <translation>Non disegnati, perché questo loro peso non è noto: %1.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>
@@ -9070,6 +9744,10 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Keep slack for slow pieces</source>
         <translation>Tieni un margine per i pezzi lenti</translation>
+    </message>
+    <message>
+        <source>Use the proposal: aim for %1</source>
+        <translation>Usa la proposta: punta a %1</translation>
     </message>
 </context>
 <context>
@@ -9314,6 +9992,67 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
 </context>
 <context>
+    <name>ui::pages::PrintDialog</name>
+    <message>
+        <source>Print</source>
+        <translation>Stampa</translation>
+    </message>
+    <message>
+        <source>Preview of the paper</source>
+        <translation>Anteprima di stampa</translation>
+    </message>
+    <message>
+        <source>What to print</source>
+        <translation>Che cosa stampare</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>&amp;Salva come PDF…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>S&amp;tampa…</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Chiudi</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this computer; a PDF can be printed elsewhere.</source>
+        <translation>Su questo computer non c&apos;è una stampante; un PDF si può stampare altrove.</translation>
+    </message>
+    <message>
+        <source>There is nothing to print.</source>
+        <translation>Non c&apos;è niente da stampare.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) in %1.</source>
+        <translation>
+            <numerusform>%n pagina in %1.</numerusform>
+            <numerusform>%n pagine in %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Salva come PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s) sent to the printer.</source>
+        <translation>
+            <numerusform>%n pagina inviata alla stampante.</numerusform>
+            <numerusform>%n pagine inviate alla stampante.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The printer took nothing. Try a PDF instead.</source>
+        <translation>La stampante non ha preso niente. Provare con un PDF.</translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::RestoreDialog</name>
     <message>
         <source>Restore a backup</source>
@@ -9517,10 +10256,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
 %1</translation>
     </message>
     <message>
-        <source>Choose one of the three first.</source>
-        <translation>Scegliere prima una delle tre.</translation>
-    </message>
-    <message>
         <source>Choose who signs. People are added in Preferences.</source>
         <translation>Scegliere chi firma. Le persone si aggiungono nelle Preferenze.</translation>
     </message>
@@ -9543,6 +10278,30 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Finish it in warm a&amp;ir…</source>
         <translation>Finir&amp;lo in aria calda…</translation>
+    </message>
+    <message>
+        <source>H&amp;ung again: it was down, and dries on</source>
+        <translation>R&amp;iappeso: era stato tolto, e continua ad asciugare</translation>
+    </message>
+    <message>
+        <source>Hung again: it was down, and dries on</source>
+        <translation>Riappeso: era stato tolto, e continua ad asciugare</translation>
+    </message>
+    <message>
+        <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>
+        <translation>Torna tra i pezzi appesi, e il foglio del giorno ne chiede di nuovo il peso.</translation>
+    </message>
+    <message>
+        <source>For a piece that is finished. This one hangs still: sign &quot;not yet&quot;.</source>
+        <translation>Per un pezzo finito. Questo è ancora appeso: firmare «non ancora».</translation>
+    </message>
+    <message>
+        <source>Choose what becomes of it first.</source>
+        <translation>Prima scegliere che cosa ne sarà.</translation>
+    </message>
+    <message>
+        <source>Hung again. %1</source>
+        <translation>Riappeso. %1</translation>
     </message>
 </context>
 <context>
@@ -9593,7 +10352,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Known to be lost</source>
-        <translation>Perse di sicuro</translation>
+        <translation>Risultano perse</translation>
     </message>
     <message>
         <source>What was carried over</source>
@@ -9913,6 +10672,22 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>&amp;Note</source>
         <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>Code of the new piece</source>
+        <translation>Sigla del nuovo pezzo</translation>
+    </message>
+    <message>
+        <source>&amp;Code of the new piece</source>
+        <translation>&amp;Sigla del nuovo pezzo</translation>
+    </message>
+    <message>
+        <source>Piece %1 itself hangs again, at %2 lost. It is on the hanging page and the day sheet from now on; undo takes it back.</source>
+        <translation>Il pezzo %1 stesso è di nuovo appeso, con un calo di %2. Da ora è nella pagina dei pezzi appesi e nel foglio del giorno; Annulla lo riporta indietro.</translation>
+    </message>
+    <message>
+        <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
+        <translation>%1 del pezzo %2 diventa un pezzo a sé, che parte dal calo dell&apos;intero (%3). Da ora è nella pagina dei pezzi appesi e nel foglio del giorno; Annulla lo riporta indietro.</translation>
     </message>
 </context>
 <context>
@@ -10358,6 +11133,14 @@ Se è giusto, premere di nuovo Invio.</translation>
             <numerusform>Tutti i %n pezzi sono pesati.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Osservazioni</translation>
+    </message>
+    <message>
+        <source>Nothing hangs to be weighed.</source>
+        <translation>Niente di appeso da pesare.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::WeighingDialog</name>
@@ -10376,10 +11159,6 @@ Se è giusto, premere di nuovo Invio.</translation>
     <message>
         <source>Weigh %1</source>
         <translation>Pesa %1</translation>
-    </message>
-    <message>
-        <source>Correct the weighing of %1</source>
-        <translation>Correggi la pesata di %1</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -10464,6 +11243,11 @@ Se è giusto, premere di nuovo Invio.</translation>
     <message>
         <source>Say in a few words why the entry is corrected; the old one stays readable beside it.</source>
         <translation>Dire in poche parole perché la voce si corregge; la vecchia resta leggibile accanto.</translation>
+    </message>
+    <message>
+        <source>Correct %1: weighing of %2</source>
+        <extracomment>%1 a piece&apos;s code, %2 a moment</extracomment>
+        <translation>Correggi %1: pesata di %2</translation>
     </message>
 </context>
 <context>
@@ -10741,26 +11525,6 @@ La voce non conta più, ma resta leggibile nella cronologia.</translation>
     <message>
         <source>Begun today, it would be ready by %1.</source>
         <translation>Iniziato oggi, sarebbe pronto entro il %1.</translation>
-    </message>
-    <message>
-        <source>You wrote last time: “%1”.</source>
-        <translation>L&apos;ultima volta si è scritto: «%1».</translation>
-    </message>
-    <message>
-        <source>It was too soft: %1 is worth a try.</source>
-        <translation>Era troppo morbido: conviene provare %1.</translation>
-    </message>
-    <message>
-        <source>It was too dry: %1 is worth a try.</source>
-        <translation>Era troppo secco: conviene provare %1.</translation>
-    </message>
-    <message>
-        <source>It was too salty at %1 in the finished piece.</source>
-        <translation>Era troppo salato a %1 nel pezzo finito.</translation>
-    </message>
-    <message>
-        <source>It lacked salt at %1 in the finished piece.</source>
-        <translation>Mancava sale a %1 nel pezzo finito.</translation>
     </message>
     <message>
         <source>%1: %2</source>

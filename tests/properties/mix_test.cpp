@@ -209,6 +209,8 @@ MassShare got(const Dose& dose, Aim aim) {
         return dose.nitrite.best;
     case Aim::nitrate:
         return dose.nitrate.best;
+    case Aim::nitrite_and_nitrate:
+        return dose.nitrite.best + dose.nitrate.best;
     case Aim::added_water:
         return dose.added_water.best;
     case Aim::alcohol:

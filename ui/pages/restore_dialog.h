@@ -6,6 +6,7 @@
 
 #include <QDialog>
 
+class QVBoxLayout;
 class QProgressBar;
 class QPushButton;
 
@@ -40,7 +41,7 @@ class RestoreDialog : public QDialog {
         qint64 id = 0;
     };
     using Rows = models::RowsModel<Row>;
-    void build_table(class QVBoxLayout* column);
+    void build_table(QVBoxLayout* column);
     [[nodiscard]] std::vector<Rows::Column> columns() const;
     void fill();
     void browse();

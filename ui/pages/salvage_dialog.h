@@ -7,6 +7,7 @@
 
 #include <QDialog>
 
+class QVBoxLayout;
 class QLineEdit;
 class QProgressBar;
 class QPushButton;
@@ -36,8 +37,8 @@ class SalvageDialog : public QDialog {
 
   private:
     using Lines = models::RowsModel<presenters::SalvageLine>;
-    void build_file(class QVBoxLayout* column);
-    void build_table(class QVBoxLayout* column);
+    void build_file(QVBoxLayout* column);
+    void build_table(QVBoxLayout* column);
     void browse();
     void start();
     void show_report();

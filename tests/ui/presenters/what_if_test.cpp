@@ -71,8 +71,8 @@ TEST(WhatIf, SamePowerFollowsTheAir) {
 /// FDA, Bad Bug Book, factors table: S. aureus grows from 7 C, C. botulinum A and B from 10 C.
 TEST(WhatIf, CautionsNameTheRangesThatAreEntered) {
     const ui::text::Style style;
-    const auto entered =
-        range_cautions(Temperature::celsius(8), Temperature::celsius(12), style).join('\n');
+    const auto entered = range_cautions(Temperature::celsius(8), Temperature::celsius(12), style)
+                             .join(QLatin1Char('\n'));
     EXPECT_TRUE(entered.contains(QStringLiteral("Clostridium botulinum A, B")));
     EXPECT_TRUE(entered.contains(QStringLiteral("Bad Bug Book")));
     EXPECT_FALSE(entered.contains(QStringLiteral("Staphylococcus"))) << "it was in that already";
