@@ -51,20 +51,25 @@ void ChartPainter::fit_legend(int width) {
     if (legend == nullptr || legend->itemCount() == 0) {
         return;
     }
+    // The grid's cells, of which the last may be empty: five names in two rows of three.
     int widest = 1;
+    int names = 0;
     for (int n = 0; n < legend->itemCount(); ++n) {
-        widest = std::max(widest, legend->item(n)->minimumOuterSizeHint().width());
+        if (const auto* item = legend->item(n)) {
+            widest = std::max(widest, item->minimumOuterSizeHint().width());
+            ++names;
+        }
     }
     const int room = width - legend->margins().left() - legend->margins().right();
     const int beside =
         std::clamp((room + legend->columnSpacing()) / (widest + legend->columnSpacing()), 1,
-                   legend->itemCount());
+                   std::max(names, 1));
     if (beside != legend->wrap()) {
         legend->setWrap(beside);
         legend->setFillOrder(QCPLayoutGrid::foColumnsFirst, true);
     }
     // The curve keeps its height: the legend's lines come on top of it.
-    const int lines = (legend->itemCount() + beside - 1) / beside;
+    const int lines = (names + beside - 1) / beside;
     const int line = plot_->fontMetrics().height();
     const int least = line * (15 + lines + (spec_.x_label.isEmpty() ? 0 : 1));
     if (plot_->minimumHeight() != least) {

@@ -261,6 +261,25 @@ TEST(ChartView, KeysReadAndChoose) {
     EXPECT_EQ(chosen, 2);
 }
 
+// Names fill a grid whose last cells may be empty: asking such a cell for its width once crashed.
+TEST(ChartView, NamesAnyNumberOfCurvesAtAnyWidth) {
+    for (int curves = 2; curves <= 7; ++curves) {
+        auto many = input();
+        for (int n = 1; n < curves; ++n) {
+            many.curves.push_back(many.curves.front());
+            many.curves.back().name = QStringLiteral("another piece %1").arg(n);
+        }
+        ChartView view("chart");
+        view.show();
+        view.show_spec(loss_chart(many, {}, {}));
+        for (const int width : {320, 500, 700, 1000, 1400}) {
+            view.resize(width, 500);
+            QTest::qWait(5);
+        }
+        EXPECT_EQ(view.spec().series.size(), curves);
+    }
+}
+
 TEST(ChartView, WritesAllThreeForms) {
     QTemporaryDir folder;
     ChartView view("chart");
