@@ -65,6 +65,10 @@ class Builder {
 
   private:
     [[nodiscard]] QString y_label() const {
+        if (!input_.climate.isEmpty() && options_.time == TimeAxis::calendar) {
+            // Above the strips there is no height for a sentence; the box above the chart has it.
+            return options_.weight ? text::mass_unit_name(style_) : QStringLiteral("%");
+        }
         if (options_.weight) {
             return LossChart::tr("net weight, %1").arg(text::mass_unit_name(style_));
         }

@@ -61,7 +61,7 @@ RestoreDialog::RestoreDialog(std::string book, text::Style style, QWidget* paren
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(restore_, &QPushButton::clicked, this, &RestoreDialog::accept);
     connect(keeping_, &presenters::BookKeeping::preview_ended, this, &RestoreDialog::show_preview);
-    resize(look::lines(this, 46), look::lines(this, 30));
+    resize(look::lines(this, 60), look::lines(this, 30));
     fill();
 }
 
