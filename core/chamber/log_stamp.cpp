@@ -351,7 +351,8 @@ std::optional<double> plain_number(std::string_view text) {
 std::optional<LogStamp> counted(std::string_view text, double unit, double least, double most,
                                 std::int64_t zero, std::optional<int> offset) {
     const auto value = plain_number(text);
-    if (!value || *value < least || *value > most) {
+    // Not "< least || > most": a sensor's "nan" is neither.
+    if (!value || !(*value >= least && *value <= most)) {
         return std::nullopt;
     }
     return LogStamp{static_cast<std::int64_t>(std::llround(*value * unit)) + zero, offset, true};

@@ -173,7 +173,9 @@ RC_GTEST_PROP(Planning, RoutineDaysLieInsideTheStageInOrder, ()) {
     for (std::size_t i = 0; i < days.size(); ++i) {
         RC_ASSERT(days[i].day >= start && days[i].day < start + length);
         RC_ASSERT(days[i].number == static_cast<int>(i) + 1);
-        RC_ASSERT(i == 0 || days[i - 1].day <= days[i].day);
+        if (i > 0) { // the macro looks at both sides of an "or"
+            RC_ASSERT(days[i - 1].day <= days[i].day);
+        }
     }
 }
 

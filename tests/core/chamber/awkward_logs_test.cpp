@@ -486,6 +486,9 @@ TEST(AwkwardLogs, AGigabyteIsReadInMemoryThatDoesNotGrow) {
     EXPECT_EQ(tally->bytes, wanted);
     EXPECT_GE(got, lines - 20'000);        // the last block's tail was never asked for
     EXPECT_LE(tally->rejected_lines(), 1); // the line the end cuts
+#ifdef __SANITIZE_ADDRESS__
+    GTEST_SKIP() << "read whole; the sanitizer keeps freed memory, so its growth says nothing";
+#endif
     EXPECT_LT(most - early, 2048) << "grew from " << early << " to " << most << " KiB";
 }
 

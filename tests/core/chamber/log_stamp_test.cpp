@@ -86,6 +86,11 @@ TEST(LogStamp, TwelveHourClockTurnsAtNoonAndMidnight) {
 }
 
 TEST(LogStamp, RefusesWhatIsNoMoment) {
+    for (const auto form : {StampForm::epoch_seconds, StampForm::epoch_milliseconds}) {
+        for (const char* word : {"nan", "NaN", "inf", "-inf", "1e400"}) {
+            EXPECT_FALSE(read_stamp(word, form)) << word;
+        }
+    }
     for (const char* text :
          {"", "2025-02-29 10:00", "2025-13-01", "2025-05-01 24:00", "2025-05-01 10:60",
           "2025-05-01 10:00 x", "12.5", "2025", "10:00", "2025-05-01 10:00+25:00", "99999999"}) {
