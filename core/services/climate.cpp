@@ -27,7 +27,11 @@ model::ClimateLevel chart_level(units::Duration window, int pixels, std::int64_t
     // A logger of one reading a second has more of them in a day than a chart can take in time:
     // then a quarter hour is the grain, with its least and greatest value.
     constexpr std::int64_t most_readings = 100'000;
-    return level == model::ClimateLevel::reading && readings > most_readings
+    // Ten readings a pixel show nothing that a quarter hour's extremes two pixels wide do not,
+    // and take many times as long: a minute's logger between a week and 25 days.
+    const bool quarters_do =
+        window.in_minutes() / 15 >= pixels / 2.0 && readings > std::int64_t{10} * pixels;
+    return level == model::ClimateLevel::reading && (readings > most_readings || quarters_do)
                ? model::ClimateLevel::quarter_hour
                : level;
 }
