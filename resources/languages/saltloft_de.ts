@@ -9534,6 +9534,13 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>Not drawn, as this weight of theirs is not known: %1.</source>
         <translation>Nicht gezeichnet, weil dieses Gewicht von ihnen nicht bekannt ist: %1.</translation>
     </message>
+    <message numerus="yes">
+        <source>Leans on %n of your own finished piece(s) of this product.</source>
+        <translation>
+            <numerusform>Stützt sich auf eines Ihrer eigenen fertigen Stücke dieses Produkts.</numerusform>
+            <numerusform>Stützt sich auf %n Ihrer eigenen fertigen Stücke dieses Produkts.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>

@@ -221,6 +221,16 @@
     </message>
 </context>
 <context>
+    <name>ui::pages::PiecePage</name>
+    <message numerus="yes">
+        <source>Leans on %n of your own finished piece(s) of this product.</source>
+        <translation>
+            <numerusform>Leans on one of your own finished pieces of this product.</numerusform>
+            <numerusform>Leans on %n of your own finished pieces of this product.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ui::pages::PreferencesPage</name>
     <message numerus="yes">
         <source>%n day(s)</source>

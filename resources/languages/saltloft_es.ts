@@ -9534,6 +9534,13 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
         <source>This note has no photo.</source>
         <translation>Esta nota no tiene foto.</translation>
     </message>
+    <message numerus="yes">
+        <source>Leans on %n of your own finished piece(s) of this product.</source>
+        <translation>
+            <numerusform>Se apoya en una de sus propias piezas terminadas de este producto.</numerusform>
+            <numerusform>Se apoya en %n de sus propias piezas terminadas de este producto.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>

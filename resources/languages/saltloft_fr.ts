@@ -9534,6 +9534,13 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
         <source>This note has no photo.</source>
         <translation>Cette note n’a pas de photo.</translation>
     </message>
+    <message numerus="yes">
+        <source>Leans on %n of your own finished piece(s) of this product.</source>
+        <translation>
+            <numerusform>S&apos;appuie sur une de vos propres pièces finies de ce produit.</numerusform>
+            <numerusform>S&apos;appuie sur %n de vos propres pièces finies de ce produit.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>

@@ -9534,6 +9534,13 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>Not drawn, as this weight of theirs is not known: %1.</source>
         <translation>Non disegnati, perché questo loro peso non è noto: %1.</translation>
     </message>
+    <message numerus="yes">
+        <source>Leans on %n of your own finished piece(s) of this product.</source>
+        <translation>
+            <numerusform>Si appoggia a uno dei Suoi pezzi finiti di questo prodotto.</numerusform>
+            <numerusform>Si appoggia a %n dei Suoi pezzi finiti di questo prodotto.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>

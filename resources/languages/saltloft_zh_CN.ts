@@ -9508,6 +9508,12 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <source>This note has no photo.</source>
         <translation>此备注没有照片。</translation>
     </message>
+    <message numerus="yes">
+        <source>Leans on %n of your own finished piece(s) of this product.</source>
+        <translation>
+            <numerusform>参考了您自己已完成的 %n 件同类产品。</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::PlanPage</name>

@@ -168,6 +168,8 @@ QWidget* PiecePage::build_facts() {
     target_words_->setObjectName(QStringLiteral("piece_target_words"));
     ready_words_ = look::paragraph({});
     ready_words_->setObjectName(QStringLiteral("piece_ready"));
+    learnt_words_ = look::caption({});
+    learnt_words_->setObjectName(QStringLiteral("piece_learnt"));
     other_losses_ = look::caption({});
     other_losses_->setObjectName(QStringLiteral("piece_losses"));
     column->addWidget(big_loss_);
@@ -175,6 +177,7 @@ QWidget* PiecePage::build_facts() {
     column->addWidget(look::hairline());
     column->addWidget(target_words_);
     column->addWidget(ready_words_);
+    column->addWidget(learnt_words_);
     column->addWidget(other_losses_);
     findings_ = new QVBoxLayout;
     findings_->setSpacing(look::lines(this, 0.3));

@@ -112,6 +112,7 @@ class PiecePage : public Page {
     QLabel* loss_words_;
     QLabel* target_words_;
     QLabel* ready_words_;
+    QLabel* learnt_words_;
     QLabel* other_losses_;
     QVBoxLayout* findings_;
     QTabWidget* tabs_;

@@ -282,6 +282,10 @@ void PiecePage::show_facts() {
     }
     const bool done = line_->piece().state == PieceState::finished;
     ready_words_->setText(done ? tr("Signed as done.") : ready);
+    const int teachers = done ? 0 : workspace_.forecasts().learnt_from(line_->piece().id);
+    learnt_words_->setText(
+        tr("Leans on %n of your own finished piece(s) of this product.", nullptr, teachers));
+    learnt_words_->setVisible(teachers > 0);
     QStringList others;
     for (const auto& loss : line_->losses) {
         others

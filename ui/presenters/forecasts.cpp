@@ -1,5 +1,7 @@
 #include "ui/presenters/forecasts.h"
 
+#include "ui/presenters/own_lessons.h"
+
 #include <QFutureWatcher>
 #include <QtConcurrent>
 
@@ -76,10 +78,17 @@ const core::model::Forecast* Forecasts::find(core::model::PieceId piece,
     return kept != kept_.constEnd() && kept->revision == revision ? &kept->forecast : nullptr;
 }
 
+int Forecasts::learnt_from(core::model::PieceId piece) const {
+    const auto kept = kept_.constFind(piece.row());
+    // The worker has learnt it by now: this does not wait.
+    return kept != kept_.constEnd() && kept->lesson ? kept->lesson->learnt().pieces : 0;
+}
+
 bool Forecasts::is_current(const PieceRecord& record, core::units::Instant now) const {
     const auto kept = kept_.constFind(record.history.piece.id.row());
     return kept != kept_.constEnd() && kept->revision == record.history.revision &&
-           kept->hour == hour_of(now) && kept->air == mark_of(record.air);
+           kept->hour == hour_of(now) && kept->air == mark_of(record.air) &&
+           kept->lesson == record.lesson;
 }
 
 void Forecasts::ask(std::vector<PieceRecord> records, core::units::Instant now) {
@@ -118,7 +127,7 @@ void Forecasts::finish(const Asked& asked, std::vector<core::model::Forecast> fo
         const auto& history = asked.records[i].history;
         kept_.insert(history.piece.id.row(),
                      {history.revision, hour_of(asked.now), mark_of(asked.records[i].air),
-                      std::move(forecasts[i])});
+                      asked.records[i].lesson, std::move(forecasts[i])});
     }
     if (waiting_) {
         Asked next = std::move(*waiting_);

@@ -8,15 +8,19 @@
 #include <QObject>
 #include <functional>
 #include <memory>
+#include <string>
 #include <vector>
 
 namespace ui::presenters {
+
+class Lesson;
 
 /// A piece with all that its forecast is made from, carried to the worker by value.
 struct PieceRecord {
     core::services::PieceHistory history;
     Kin kin;
     std::vector<core::drying::AirReading> air; ///< where it hung; empty where no log says
+    std::shared_ptr<const Lesson> lesson = {}; ///< of own finished pieces; null: none
 };
 
 /// Forecasts for the pages, computed off the GUI thread. A result is kept as long as its piece's
@@ -36,6 +40,8 @@ class Forecasts : public QObject {
     /// What is known now; null when it is being computed or was never asked for.
     [[nodiscard]] const core::model::Forecast* find(core::model::PieceId piece,
                                                     std::int64_t revision) const;
+    /// How many of the user's own finished pieces the forecast at hand has learnt from.
+    [[nodiscard]] int learnt_from(core::model::PieceId piece) const;
     /// Computes what is missing or out of date; arrived() follows, also when nothing was. A newer
     /// ask replaces one that waits.
     void ask(std::vector<PieceRecord> records, core::units::Instant now);
@@ -51,6 +57,7 @@ class Forecasts : public QObject {
         std::int64_t revision = 0;
         std::int64_t hour = 0; ///< "now" moves the not-drying judgement: kept for an hour
         std::size_t air = 0;   ///< a log came in, was taken back, or its sensor was corrected
+        std::shared_ptr<const Lesson> lesson; ///< a finished piece came in or was corrected
         core::model::Forecast forecast;
     };
     struct Asked {

@@ -14,11 +14,6 @@ namespace {
 
 using core::drying::ForecastRequest;
 
-std::optional<ForecastRequest> request_of(const PieceRecord& record) {
-    return core::drying::forecast_request(record.history.piece,
-                                          series_of(record.history, record.kin), record.air);
-}
-
 /// A piece without a target is asked about as if it had the usual one of its hung weight.
 void give_target(core::services::PieceHistory& history) {
     if (!history.piece.target) {
@@ -47,7 +42,9 @@ std::vector<PieceRecord> company_of(const Workspace& workspace, const PieceLine&
                               std::abs((*other.weighed_at - *line.weighed_at).in_hours()) <= 12;
         if (together && other.piece().id != line.piece().id && company.size() < enough) {
             auto around = air.around(other.history);
-            company.push_back({std::move(other.history), std::move(other.kin), std::move(around)});
+            auto lesson = workspace.lesson_of(other.piece(), air);
+            company.push_back({std::move(other.history), std::move(other.kin), std::move(around),
+                               std::move(lesson)});
         }
     }
     return company;
@@ -63,7 +60,7 @@ core::model::Forecast changed_forecast(const std::vector<PieceRecord>& records,
         if (i == 0 && change.target && record.history.piece.target) {
             record.history.piece.target->loss = *change.target;
         }
-        auto request = request_of(record);
+        auto request = taught_request_of(record); // as on the page
         if (!request && i == 0) {
             return {};
         }
@@ -90,7 +87,8 @@ WhatIf::WhatIf(const Workspace& workspace, const PieceLine& line, QObject* paren
           Q_EMIT arrived();
       }) {
     core::services::PieceAir air(workspace.book(), as_of_);
-    records_.push_back({line.history, line.kin, air.around(line.history)});
+    records_.push_back(
+        {line.history, line.kin, air.around(line.history), workspace.lesson_of(line.piece(), air)});
     if (!line.piece().target) {
         give_target(records_.front().history);
         of_page_.reset(); // the page has none

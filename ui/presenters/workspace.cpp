@@ -1,6 +1,7 @@
 #include "ui/presenters/workspace.h"
 
 #include "core/services/piece_air.h"
+#include "ui/presenters/own_lessons.h"
 #include "ui/presenters/piece_forecast.h"
 #include "ui/text/action_words.h"
 #include "ui/text/error_words.h"
@@ -19,7 +20,8 @@ Workspace::Workspace(core::services::Book book, Preferences preferences, QLocale
                      Clock clock, QObject* parent)
     : QObject(parent), book_(std::move(book)), preferences_(std::move(preferences)),
       desktop_(std::move(desktop)), style_(style_of(preferences_, desktop_)),
-      clock_(std::move(clock)), forecasts_(std::make_unique<Forecasts>(forecast_pieces)) {}
+      clock_(std::move(clock)), lessons_(std::make_unique<OwnLessons>(book_)),
+      forecasts_(std::make_unique<Forecasts>(forecast_pieces)) {}
 
 Workspace::~Workspace() = default;
 
@@ -36,8 +38,14 @@ void Workspace::ask_forecasts(std::vector<PieceRecord> records) {
     core::services::PieceAir air(book_, now());
     for (auto& record : records) {
         record.air = air.around(record.history);
+        record.lesson = lesson_of(record.history.piece, air);
     }
     forecasts_->ask(std::move(records), now());
+}
+
+std::shared_ptr<const Lesson> Workspace::lesson_of(const core::model::Piece& piece,
+                                                   core::services::PieceAir& air) const {
+    return lessons_->of(piece, air);
 }
 
 std::optional<core::model::PersonId> Workspace::who() const {

@@ -9,7 +9,13 @@
 #include <memory>
 #include <optional>
 
+namespace core::services {
+class PieceAir;
+}
+
 namespace ui::presenters {
+
+class OwnLessons;
 
 /// What all pages share: the open book, the person's preferences, the clock. The one place where
 /// a page asks for a change; it turns every failure into a sentence and tells every page when
@@ -39,8 +45,12 @@ class Workspace : public QObject {
 
     /// Forecasts of the book's pieces, computed in the background.
     [[nodiscard]] Forecasts& forecasts() { return *forecasts_; }
-    /// Asks for forecasts of these pieces in the air they hung in, which is read here.
+    /// Asks for forecasts of these pieces in the air they hung in and with what own finished pieces
+    /// teach; both are read here.
     void ask_forecasts(std::vector<PieceRecord> records);
+    /// What own finished pieces teach about the piece; null: nothing. `air` is of this book.
+    [[nodiscard]] std::shared_ptr<const Lesson> lesson_of(const core::model::Piece& piece,
+                                                          core::services::PieceAir& air) const;
 
     /// Who works at this desk, by the initials in the preferences; absent until chosen.
     [[nodiscard]] std::optional<core::model::PersonId> who() const;
@@ -95,6 +105,7 @@ class Workspace : public QObject {
     text::Style style_;
     Clock clock_;
     bool demo_ = false;
+    std::unique_ptr<OwnLessons> lessons_;
     std::unique_ptr<Forecasts> forecasts_;
 };
 
