@@ -39,7 +39,10 @@ void ChartPainter::build_legend() {
     std::stable_partition(listed_.begin(), listed_.end(),
                           [](const QCPGraph* graph) { return !graph->channelFillGraph(); });
     for (auto* graph : listed_) {
-        legend->addItem(new QCPPlottableLegendItem(legend, graph));
+        auto* item = new QCPPlottableLegendItem(legend, graph);
+        // An item is clipped to its frame, which the letters' tails would leave.
+        item->setMargins(QMargins(0, 0, 0, plot_->fontMetrics().descent()));
+        legend->addItem(item);
     }
     plot_->legend = legend;
     fit_legend(plot_->width());

@@ -47,6 +47,21 @@ QCPItemText* words_at(QCustomPlot* plot, QCPAxis* x, QCPAxis* y, const QString& 
     return item;
 }
 
+/// A name that is longer than its strip is high, in two lines.
+QString within(const QString& name, const QFontMetrics& metrics, int height) {
+    if (metrics.horizontalAdvance(name) <= height) {
+        return name;
+    }
+    const qsizetype middle = name.size() / 2;
+    const qsizetype before = name.lastIndexOf(QLatin1Char(' '), middle);
+    const qsizetype after = name.indexOf(QLatin1Char(' '), middle);
+    const qsizetype at = before < 0                                       ? after
+                         : after < 0 || middle - before <= after - middle ? before
+                                                                          : after;
+    QString lines = name;
+    return at < 0 ? name : lines.replace(at, 1, QLatin1Char('\n'));
+}
+
 } // namespace
 
 void ChartPainter::build_axes() {
@@ -71,6 +86,9 @@ void ChartPainter::build_axes() {
     delete margins_; // of the rects before, which are gone
     margins_ = new QCPMarginGroup(plot_);
     main_->setMarginGroup(QCP::msLeft | QCP::msRight, margins_);
+    // Room for half a tick label above and below; more would be taken from the curve.
+    const int half = plot_->fontMetrics().height() / 2;
+    main_->setMinimumMargins(QMargins(0, half, half, half));
     x->setTickLabels(spec_.strips.isEmpty()); // the lowest rect names the days for all
     plot_->plotLayout()->setRowStretchFactor(0, 3);
     connect(x, qOverload<const QCPRange&, const QCPRange&>(&QCPAxis::rangeChanged), this,
@@ -171,6 +189,7 @@ void ChartPainter::build_strips() {
     for (const auto& strip : spec_.strips) {
         auto* rect = new QCPAxisRect(plot_, true);
         rect->setMarginGroup(QCP::msLeft | QCP::msRight, margins_);
+        rect->setMinimumMargins(main_->minimumMargins());
         rect->setRangeDrag(Qt::Horizontal);
         rect->setRangeZoom(Qt::Horizontal);
         rect->axis(QCPAxis::atRight)->setVisible(false);
@@ -185,7 +204,7 @@ void ChartPainter::build_strips() {
         dress(y, plot_->font(), true);
         dress_time(x, spec_);
         y->ticker()->setTickCount(3);
-        y->setLabel(strip.name);
+        y->setLabel(within(strip.name, plot_->fontMetrics(), plot_->fontMetrics().height() * 4));
         const bool lowest = row == spec_.strips.size();
         x->setLabel(lowest ? spec_.x_label : QString());
         x->setTickLabels(lowest);

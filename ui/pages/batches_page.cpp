@@ -74,8 +74,8 @@ void BatchesPage::build_body(QVBoxLayout* body) {
     piece_table_ = new Table("piece_table", tr("Pieces of the batch"));
     piece_table_->show_model(pieces_);
 
-    auto* lower = new QWidget;
-    auto* column = new QVBoxLayout(lower);
+    lower_ = new QWidget;
+    auto* column = new QVBoxLayout(lower_);
     column->setContentsMargins(0, look::lines(this, 0.4), 0, 0);
     auto* heading = new look::HeadRow(look::lines(this, 0.4));
     batch_title_ = look::section_title({});
@@ -97,7 +97,7 @@ void BatchesPage::build_body(QVBoxLayout* body) {
 
     auto* split = look::named(new QSplitter(Qt::Vertical), "split", tr("Batches above pieces"));
     split->addWidget(batch_table_);
-    split->addWidget(lower);
+    split->addWidget(lower_);
     split->setChildrenCollapsible(false);
     split->setStretchFactor(0, 2);
     split->setStretchFactor(1, 3);
@@ -219,6 +219,12 @@ std::vector<BatchesPage::PieceRows::Column> BatchesPage::piece_columns() const {
          false,
          {}},
     };
+}
+
+/// A splitter does not ask what wrapped buttons and words need at this width.
+void BatchesPage::resizeEvent(QResizeEvent* event) {
+    Page::resizeEvent(event);
+    lower_->setMinimumHeight(lower_->layout()->minimumHeightForWidth(lower_->width()));
 }
 
 void BatchesPage::arrive(const Place& place) {

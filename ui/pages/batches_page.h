@@ -26,6 +26,9 @@ class BatchesPage : public Page {
     void refresh() override;
     std::vector<print::Printable> printables() override;
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     using BatchRows = models::RowsModel<core::services::BatchOverview>;
     using PieceRows = models::RowsModel<presenters::PieceLine>;
@@ -43,6 +46,7 @@ class BatchesPage : public Page {
     bool add_forecasts(std::vector<presenters::PieceLine>& lines) const;
 
     QStackedWidget* stack_;
+    QWidget* lower_; ///< the marked batch, below the list of all
     QLineEdit* find_;
     QCheckBox* with_closed_;
     BatchRows* batches_;
