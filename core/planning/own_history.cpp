@@ -1,7 +1,8 @@
 #include "core/planning/own_history.h"
 
+#include "core/numeric/log_prediction.h"
+
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdlib>
 
@@ -60,30 +61,11 @@ HistorySummary summary_of(const Pointers& pieces) {
     return out;
 }
 
-/// Student's t, 90 % one-sided, by degrees of freedom from 1 (standard table).
-double t90(std::size_t freedom) {
-    static constexpr std::array<double, 10> table{3.078, 1.886, 1.638, 1.533, 1.476,
-                                                  1.440, 1.415, 1.397, 1.383, 1.372};
-    constexpr double beyond = 1.372; // keeps the interval on the wide side from 11 on
-    return freedom >= 1 && freedom <= table.size() ? table[freedom - 1] : beyond;
-}
-
 base::Interval<Duration> prediction(const std::vector<double>& days) {
-    const auto n = static_cast<double>(days.size());
-    double mean = 0;
-    for (const double d : days) {
-        mean += std::log(d) / n;
-    }
-    double squares = 0;
-    for (const double d : days) {
-        squares += std::pow(std::log(d) - mean, 2);
-    }
-    // Equal numbers are luck or rounding, not certainty.
     constexpr double least_spread = 0.05;
-    const double spread = std::max(least_spread, std::sqrt(squares / (n - 1)));
-    const double reach = t90(days.size() - 1) * spread * std::sqrt(1 + 1 / n);
-    return {Duration::days(std::exp(mean - reach)), Duration::days(std::exp(mean)),
-            Duration::days(std::exp(mean + reach))};
+    const auto next = numeric::log_prediction(days, least_spread);
+    return {Duration::days(std::exp(next.mean - next.reach)), Duration::days(std::exp(next.mean)),
+            Duration::days(std::exp(next.mean + next.reach))};
 }
 
 void propose_target(Proposal& out, const std::optional<MassShare>& reached) {
