@@ -138,7 +138,6 @@ class Book {
     /// The rotating backup: makes today's and this week's when missing, verifies it, drops what
     /// rotation no longer keeps (7 daily, 8 weekly). Absent when today's is there already.
     base::Result<std::optional<BookSummary>> backup_if_due(units::Instant now);
-    [[nodiscard]] Rows<BookSummary> backups() const; ///< newest first
 
     // --- for the other files of core/services -----------------------------------------------
     [[nodiscard]] store::Store& store() const;

@@ -1,5 +1,6 @@
 // Backups and integrity: the part of services::Book that keeps the file itself.
 #include "core/services/book.h"
+#include "core/services/book_summary.h"
 #include "core/store/backup.h"
 #include "core/store/climate.h"
 #include "core/store/integrity.h"
@@ -10,8 +11,6 @@ namespace core::services {
 
 using base::Result;
 using store::Connection;
-
-namespace {
 
 BookSummary summary_of(const store::BookFacts& facts) {
     return {.path = facts.path,
@@ -26,8 +25,6 @@ BookSummary summary_of(const store::BookFacts& facts) {
             .weighings = facts.weighings,
             .verified = facts.verified};
 }
-
-} // namespace
 
 Result<IntegrityReport> Book::check_integrity(bool full) const {
     return store::guarded([&] {
@@ -48,21 +45,6 @@ Result<std::optional<BookSummary>> Book::backup_if_due(units::Instant now) {
         const auto result = store::rotate_backups(store_->connection(), store_->path(),
                                                   store_->backup_folder(), now);
         return result.made ? std::optional(summary_of(*result.made)) : std::nullopt;
-    });
-}
-
-Book::Rows<BookSummary> Book::backups() const {
-    return store::guarded([&] {
-        std::vector<BookSummary> list;
-        for (const std::string& path :
-             store::backup_files(store_->path(), store_->backup_folder())) {
-            try {
-                list.push_back(summary_of(store::look_at(path, false)));
-            } catch (const std::exception&) {
-                list.push_back({.path = path}); // listed, with nothing known of it
-            }
-        }
-        return list;
     });
 }
 

@@ -1,5 +1,6 @@
 #include "core/services/keeping.h"
 
+#include "core/services/book_summary.h"
 #include "core/store/backup.h"
 #include "core/store/climate.h"
 #include "core/store/climate_check.h"
@@ -49,22 +50,11 @@ Result<std::vector<BookSummary>> backups_of(const std::string& book) {
         std::vector<BookSummary> list;
         for (const std::string& path :
              store::backup_files(book, store::folder_of(book) + "/backups")) {
-            BookSummary summary{.path = path}; // all that is known of one that cannot be read
             try {
-                const store::BookFacts facts = store::look_at(path, false);
-                summary = {.path = facts.path,
-                           .bytes = facts.bytes,
-                           .schema_version = facts.schema,
-                           .written_by = facts.written_by,
-                           .title = facts.title,
-                           .last_change = facts.last_change,
-                           .revision = facts.revision,
-                           .batches = facts.batches,
-                           .pieces = facts.pieces,
-                           .weighings = facts.weighings};
-            } catch (const std::exception&) { // NOLINT(bugprone-empty-catch)
+                list.push_back(summary_of(store::look_at(path, false)));
+            } catch (const std::exception&) {
+                list.push_back({.path = path}); // listed, with nothing known of it
             }
-            list.push_back(std::move(summary));
         }
         return list;
     });
