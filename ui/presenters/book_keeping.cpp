@@ -1,8 +1,6 @@
 #include "ui/presenters/book_keeping.h"
 
-#include <QCoreApplication>
-#include <QFutureWatcher>
-#include <QtConcurrent>
+#include "ui/presenters/latest.h"
 
 #include <utility>
 
@@ -11,39 +9,25 @@ namespace ui::presenters {
 namespace services = core::services;
 
 struct BookKeeping::Worker {
-    QFutureWatcher<std::function<void()>> watcher;
+    Latest<std::function<void()>> latest{[](const std::function<void()>& deliver) { deliver(); }};
 };
 
-BookKeeping::BookKeeping(QObject* parent) : QObject(parent), worker_(std::make_unique<Worker>()) {
-    connect(&worker_->watcher, &QFutureWatcherBase::finished, this, &BookKeeping::finish);
-}
+BookKeeping::BookKeeping(QObject* parent) : QObject(parent), worker_(std::make_unique<Worker>()) {}
 
 BookKeeping::~BookKeeping() {
     cancel();
-    worker_->watcher.disconnect(this);
-    worker_->watcher.waitForFinished();
 }
 
 void BookKeeping::run(Work work) {
-    if (busy_) {
-        waiting_ = std::move(work);
-        return;
+    if (!is_busy()) {
+        stop_ = std::stop_source();
     }
-    busy_ = true;
-    stop_ = std::stop_source();
-    worker_->watcher.setFuture(QtConcurrent::run(
-        [work = std::move(work), token = stop_.get_token()] { return work(token); }));
+    worker_->latest.ask(
+        [work = std::move(work), token = stop_.get_token()] { return work(token); });
 }
 
-void BookKeeping::finish() {
-    busy_ = false;
-    const auto deliver = worker_->watcher.result();
-    if (waiting_) {
-        // The newer one is what the person looks at now.
-        run(*std::exchange(waiting_, std::nullopt));
-        return;
-    }
-    deliver();
+bool BookKeeping::is_busy() const {
+    return worker_->latest.is_busy();
 }
 
 void BookKeeping::check(const std::string& book) {
@@ -89,10 +73,7 @@ void BookKeeping::cancel() {
 }
 
 void BookKeeping::wait() {
-    while (busy_) {
-        worker_->watcher.waitForFinished();
-        QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents);
-    }
+    worker_->latest.wait();
 }
 
 } // namespace ui::presenters

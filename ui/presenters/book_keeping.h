@@ -33,7 +33,7 @@ class BookKeeping : public QObject {
     void preview(const std::string& book, const std::string& backup);
 
     void cancel(); ///< a check or the mending of roll-ups; a salvage runs to its end
-    [[nodiscard]] bool is_busy() const { return busy_; }
+    [[nodiscard]] bool is_busy() const;
     void wait(); ///< for what is under way (tests)
 
     [[nodiscard]] const Answer<core::services::BookCheck>& report() const { return report_; }
@@ -55,13 +55,10 @@ class BookKeeping : public QObject {
     /// Runs on a worker and gives what is then done on the GUI thread.
     using Work = std::function<std::function<void()>(std::stop_token)>;
     void run(Work work);
-    void finish();
 
     struct Worker;
     std::unique_ptr<Worker> worker_;
     std::stop_source stop_;
-    bool busy_ = false;
-    std::optional<Work> waiting_;
     Answer<core::services::BookCheck> report_;
     std::optional<core::base::Status> rebuilt_;
     Answer<core::services::SalvageReport> salvaged_;

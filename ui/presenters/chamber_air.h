@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/services/chamber_desk.h"
+#include "ui/presenters/latest.h"
 
 #include <QObject>
 #include <memory>
@@ -19,31 +20,22 @@ class ChamberAirDesk : public QObject {
 
     /// arrived() follows. A newer ask replaces one that waits.
     void ask(const std::string& book_path, core::services::ChamberAirRequest request);
-    [[nodiscard]] bool is_busy() const { return busy_; }
+    [[nodiscard]] bool is_busy() const { return latest_.is_busy(); }
     /// Absent until the first answer.
     [[nodiscard]] const std::optional<core::base::Result<core::services::ChamberAir>>&
     answer() const {
         return answer_;
     }
     /// Waits for what is under way (tests, rendered screens).
-    void wait();
+    void wait() { latest_.wait(); }
 
   Q_SIGNALS:
     void arrived();
 
   private:
-    struct Asked {
-        std::string book_path;
-        core::services::ChamberAirRequest request;
-    };
-    void start(Asked asked);
-    void finish();
-
-    struct Worker;
-    std::unique_ptr<Worker> worker_;
-    std::optional<Asked> waiting_;
-    std::optional<core::base::Result<core::services::ChamberAir>> answer_;
-    bool busy_ = false;
+    using Answer = core::base::Result<core::services::ChamberAir>;
+    std::optional<Answer> answer_;
+    Latest<std::shared_ptr<Answer>> latest_; ///< shared, because QFuture wants a default
 };
 
 } // namespace ui::presenters

@@ -9,7 +9,7 @@
 
 namespace ui::presenters {
 
-/// Computes off the GUI thread for a form that keeps changing: while one answer is under way only
+/// Computes off the GUI thread for what keeps being asked anew: while one answer is under way only
 /// the newest question waits, and only an answer to the newest question is handed out.
 template <class T>
 class Latest {
@@ -38,7 +38,7 @@ class Latest {
     void wait() {
         while (busy_) {
             watcher_.waitForFinished();
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+            QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents);
         }
     }
 
