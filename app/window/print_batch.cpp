@@ -1,14 +1,12 @@
 #include "app/window/print_batch.h"
 
 #include "ui/presenters/preferences.h"
-#include "ui/print/batch_record_sheet.h"
-#include "ui/print/calibration_sheet.h"
-#include "ui/print/mix_bench_sheet.h"
-#include "ui/print/record_tags.h"
+#include "ui/print/printable.h"
 #include "ui/text/languages.h"
 
 #include <QGuiApplication>
 #include <QSettings>
+#include <map>
 #include <memory>
 
 namespace app::window {
@@ -38,6 +36,18 @@ class Offscreen {
     ui::text::Style style_;
 };
 
+/// The command line has checked the name.
+ui::print::BatchPaper paper_named(const std::string& sheet) {
+    using ui::print::BatchPaper;
+    static const std::map<std::string, BatchPaper> papers{{"mix", BatchPaper::mix},
+                                                          {"tags", BatchPaper::tags},
+                                                          {"small-tags", BatchPaper::small_tags},
+                                                          {"trace", BatchPaper::trace},
+                                                          {"balance", BatchPaper::balance}};
+    const auto found = papers.find(sheet);
+    return found != papers.end() ? found->second : BatchPaper::record;
+}
+
 const QString by = QStringLiteral("saltloft " SALTLOFT_VERSION);
 
 } // namespace
@@ -45,41 +55,19 @@ const QString by = QStringLiteral("saltloft " SALTLOFT_VERSION);
 core::base::Result<int> print_calibration(const core::services::Book& book, core::units::Day month,
                                           core::units::Instant now, const std::string& path) {
     const Offscreen offscreen;
-    const auto instruments = book.instruments();
-    const auto checks = book.all_checks();
-    const auto people = book.people();
-    if (!instruments || !checks || !people) {
-        return tl::unexpected<core::base::Error>(!instruments ? instruments.error()
-                                                 : !checks    ? checks.error()
-                                                              : people.error());
-    }
     const auto& style = offscreen.style();
-    const auto sheet = ui::print::calibration_sheet({*instruments, *checks, *people, month}, style);
-    return ui::print::write_pdf(sheet, QString::fromStdString(path), {now, by}, style);
+    return ui::print::calibration_paper(book, month, style)
+        .and_then([&](const ui::print::Paper& paper) {
+            return ui::print::write_paper(paper, QString::fromStdString(path), {now, by}, style);
+        });
 }
 
 core::base::Result<int> print_batch(const core::services::BatchRecord& record,
                                     const std::string& sheet, const std::string& path) {
     const Offscreen offscreen;
     const auto& style = offscreen.style();
-    const ui::print::PrintStamp stamp{record.made_at, by};
-    const QString out = QString::fromStdString(path);
-    if (sheet == "tags" || sheet == "small-tags") {
-        const auto size = sheet == "tags" ? ui::print::TagSize::large : ui::print::TagSize::small;
-        return ui::print::write_tags_pdf(ui::print::tags_of(record, style), size, out, stamp,
-                                         style);
-    }
-    if (sheet == "trace") {
-        return ui::print::write_pdf(ui::print::trace_sheet(record, style), out, stamp, style);
-    }
-    if (sheet == "balance") {
-        return ui::print::write_pdf(ui::print::mass_balance_sheet(record, style), out, stamp,
-                                    style);
-    }
-    if (sheet == "mix") {
-        return ui::print::write_pdf(ui::print::mix_bench_sheet(record, style), out, stamp, style);
-    }
-    return ui::print::write_pdf(ui::print::batch_record_sheet(record, style), out, stamp, style);
+    return ui::print::write_paper(ui::print::batch_paper(record, paper_named(sheet), style),
+                                  QString::fromStdString(path), {record.made_at, by}, style);
 }
 
 } // namespace app::window

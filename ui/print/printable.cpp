@@ -1,6 +1,5 @@
 #include "ui/print/printable.h"
 
-#include "core/services/batch_record.h"
 #include "ui/print/batch_record_sheet.h"
 #include "ui/print/calibration_sheet.h"
 #include "ui/print/mix_bench_sheet.h"
@@ -19,19 +18,6 @@ struct PrintText {
 
 using core::base::Result;
 using core::services::BatchRecord;
-
-/// A printable that is made from the batch's record.
-template <class Make>
-Printable of_record(const core::services::Book& book, core::model::BatchId batch,
-                    core::units::Instant now, const QString& title, const Make& make) {
-    return {title, title, [&book, batch, now, make]() -> Result<Paper> {
-                const auto record = core::services::batch_record(book, batch, now);
-                if (!record) {
-                    return tl::unexpected<core::base::Error>(record.error());
-                }
-                return Paper(make(*record));
-            }};
-}
 
 } // namespace
 
@@ -58,6 +44,24 @@ Result<int> write_paper(const Paper& paper, const QString& path, const PrintStam
     return write_tags_pdf(pages.tags, pages.size, path, stamp, style);
 }
 
+Paper batch_paper(const BatchRecord& record, BatchPaper which, const text::Style& style) {
+    switch (which) {
+    case BatchPaper::mix:
+        return mix_bench_sheet(record, style);
+    case BatchPaper::tags:
+        return TagPages{tags_of(record, style), TagSize::large};
+    case BatchPaper::small_tags:
+        return TagPages{tags_of(record, style), TagSize::small};
+    case BatchPaper::trace:
+        return trace_sheet(record, style);
+    case BatchPaper::balance:
+        return mass_balance_sheet(record, style);
+    case BatchPaper::record:
+        break;
+    }
+    return batch_record_sheet(record, style);
+}
+
 std::vector<Printable> batch_printables(const core::services::Book& book,
                                         core::model::BatchId batch, core::units::Instant now,
                                         const text::Style& style) {
@@ -65,49 +69,47 @@ std::vector<Printable> batch_printables(const core::services::Book& book,
     if (!found) {
         return {};
     }
-    const QString code = QString::fromStdString(found->code);
-    const auto sheet = [&](const QString& title,
-                           Sheet (*make)(const BatchRecord&, const text::Style&)) {
-        return of_record(book, batch, now, title,
-                         [make, style](const BatchRecord& record) { return make(record, style); });
+    const auto paper = [&](const QString& words, BatchPaper which) {
+        const QString title = words.arg(QString::fromStdString(found->code));
+        return Printable{title, title, [&book, batch, now, which, style] {
+                             return core::services::batch_record(book, batch, now)
+                                 .map([&](const BatchRecord& record) {
+                                     return batch_paper(record, which, style);
+                                 });
+                         }};
     };
-    const auto tags = [&](const QString& title, TagSize size) {
-        return of_record(book, batch, now, title, [size, style](const BatchRecord& record) {
-            return TagPages{tags_of(record, style), size};
-        });
-    };
-    return {sheet(PrintText::tr("Record of batch %1").arg(code), batch_record_sheet),
-            sheet(PrintText::tr("Mix sheet of batch %1").arg(code), mix_bench_sheet),
-            tags(PrintText::tr("Tags of batch %1").arg(code), TagSize::large),
-            tags(PrintText::tr("Small tags of batch %1").arg(code), TagSize::small),
-            sheet(PrintText::tr("Trace of batch %1").arg(code), trace_sheet),
-            sheet(PrintText::tr("Mass balance of batch %1").arg(code), mass_balance_sheet)};
+    return {paper(PrintText::tr("Record of batch %1"), BatchPaper::record),
+            paper(PrintText::tr("Mix sheet of batch %1"), BatchPaper::mix),
+            paper(PrintText::tr("Tags of batch %1"), BatchPaper::tags),
+            paper(PrintText::tr("Small tags of batch %1"), BatchPaper::small_tags),
+            paper(PrintText::tr("Trace of batch %1"), BatchPaper::trace),
+            paper(PrintText::tr("Mass balance of batch %1"), BatchPaper::balance)};
+}
+
+Result<Paper> calibration_paper(const core::services::Book& book, core::units::Day month,
+                                const text::Style& style) {
+    const auto instruments = book.instruments();
+    const auto checks = book.all_checks();
+    const auto people = book.people();
+    if (!instruments || !checks || !people) {
+        return tl::unexpected<core::base::Error>(!instruments ? instruments.error()
+                                                 : !checks    ? checks.error()
+                                                              : people.error());
+    }
+    return Paper(calibration_sheet({*instruments, *checks, *people, month}, style));
 }
 
 std::vector<Printable> calibration_printables(const core::services::Book& book,
                                               core::units::Day today, const text::Style& style) {
-    const auto sheet = [&](core::units::Day month, const QString& title) {
-        return Printable{
-            title, title, [&book, month, style]() -> Result<Paper> {
-                const auto instruments = book.instruments();
-                const auto checks = book.all_checks();
-                const auto people = book.people();
-                if (!instruments || !checks || !people) {
-                    return tl::unexpected<core::base::Error>(!instruments ? instruments.error()
-                                                             : !checks    ? checks.error()
-                                                                          : people.error());
-                }
-                return Paper(calibration_sheet({*instruments, *checks, *people, month}, style));
-            }};
+    const auto sheet = [&](core::units::Day month) {
+        const QString title =
+            PrintText::tr("Calibration sheet, %1")
+                .arg(style.locale.toString(text::to_qdate(month), QStringLiteral("MMMM yyyy")));
+        return Printable{title, title,
+                         [&book, month, style] { return calibration_paper(book, month, style); }};
     };
-    const auto month = [&](core::units::Day day) {
-        return style.locale.toString(QDate(1970, 1, 1).addDays(day.days_since_epoch()),
-                                     QStringLiteral("MMMM yyyy"));
-    };
-    const auto first = today + (1 - static_cast<int>(static_cast<unsigned>(today.date().day())));
-    const auto before = first + -1;
-    return {sheet(today, PrintText::tr("Calibration sheet, %1").arg(month(today))),
-            sheet(before, PrintText::tr("Calibration sheet, %1").arg(month(before)))};
+    const int into = static_cast<int>(static_cast<unsigned>(today.date().day()));
+    return {sheet(today), sheet(today + -into)};
 }
 
 } // namespace ui::print

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/services/batch_record.h"
 #include "core/services/book.h"
 #include "ui/print/print_sheet.h"
 #include "ui/print/tag_sheet.h"
@@ -37,11 +38,18 @@ int print_paper(const Paper& paper, QPagedPaintDevice& device, const PrintStamp&
 core::base::Result<int> write_paper(const Paper& paper, const QString& path,
                                     const PrintStamp& stamp, const text::Style& style);
 
-/// All that is printed of a batch: the record, the mix sheet for the bench, tags in two sizes,
-/// the trace, the mass balance. `book` outlives them.
+/// What is printed of a batch: its record, the mix sheet for the bench, tags in two sizes, one step
+/// back and forward, the mass balance.
+enum class BatchPaper { record, mix, tags, small_tags, trace, balance };
+Paper batch_paper(const core::services::BatchRecord& record, BatchPaper which,
+                  const text::Style& style);
+/// All of them. `book` outlives them.
 std::vector<Printable> batch_printables(const core::services::Book& book,
                                         core::model::BatchId batch, core::units::Instant now,
                                         const text::Style& style);
+/// The calibration sheet of the month that `month` lies in. Fails as reading the book does.
+core::base::Result<Paper> calibration_paper(const core::services::Book& book,
+                                            core::units::Day month, const text::Style& style);
 /// This month's and last month's calibration sheets of the house. `book` outlives them.
 std::vector<Printable> calibration_printables(const core::services::Book& book,
                                               core::units::Day today, const text::Style& style);
