@@ -100,6 +100,7 @@ class PiecePage : public Page {
     QPushButton* change_;
     charts::ChartView* chart_;
     bool air_shown_ = false; ///< the strips below the curve
+    std::optional<QVector<charts::Strip>> air_;
     QComboBox* measure_;
     QComboBox* axis_;
     QComboBox* compare_;

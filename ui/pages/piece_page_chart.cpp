@@ -139,9 +139,12 @@ void PiecePage::show_chart() {
     input.stages = chart_stages();
     air_shown_ = room_for_air();
     if (air_shown_) {
-        input.climate = charts::air_strips(
-            core::services::PieceAir(workspace_.book(), workspace_.now()).around(line_->history),
-            workspace_.style());
+        if (!air_) { // read once for all that is drawn until the next refresh
+            air_ = charts::air_strips(core::services::PieceAir(workspace_.book(), workspace_.now())
+                                          .around(line_->history),
+                                      workspace_.style());
+        }
+        input.climate = *air_;
     }
     const charts::LossChartOptions options{.weight = measure_->currentData().toInt() == as_weight,
                                            .time = axis_->currentIndex() == 1

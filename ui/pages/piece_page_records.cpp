@@ -206,6 +206,7 @@ void PiecePage::arrive(const Place& place) {
 
 void PiecePage::refresh() {
     line_.reset();
+    air_.reset();
     auto history = workspace_.one(workspace_.book().piece_history(piece_id()));
     if (!history) {
         return;
