@@ -28,9 +28,6 @@ std::size_t mark_of(const std::vector<core::drying::AirReading>& air) {
 
 namespace {
 
-// Enough company to tell a shifted scale from one piece, few enough to stay quick.
-constexpr std::size_t most_company = 24;
-
 std::optional<core::units::Instant> last_weighed(const PieceRecord& record) {
     std::optional<core::units::Instant> last;
     for (const auto& weighing : record.history.weighings) {
@@ -51,7 +48,7 @@ void add_company(std::vector<PieceRecord>& stale, std::vector<PieceRecord>& curr
     std::size_t added = 0;
     for (auto& record : current) {
         const auto other = last_weighed(record);
-        if (added < most_company && other && std::abs((*other - *when).in_hours()) <= 12) {
+        if (added < most_company && other && in_one_round(*other, *when)) {
             stale.push_back(std::move(record));
             ++added;
         }
@@ -59,6 +56,10 @@ void add_company(std::vector<PieceRecord>& stale, std::vector<PieceRecord>& curr
 }
 
 } // namespace
+
+bool in_one_round(core::units::Instant one, core::units::Instant other) {
+    return std::abs((one - other).in_hours()) <= 12;
+}
 
 struct Forecasts::Worker {
     QFutureWatcher<std::vector<core::model::Forecast>> watcher;

@@ -23,6 +23,11 @@ struct PieceRecord {
     std::shared_ptr<const Lesson> lesson = {}; ///< of own finished pieces; null: none
 };
 
+/// Enough company to tell a shifted scale from one piece, few enough to stay quick.
+inline constexpr std::size_t most_company = 24;
+/// Whether two pieces were last weighed in one round: then a scale that shifted shows in both.
+bool in_one_round(core::units::Instant one, core::units::Instant other);
+
 /// Forecasts for the pages, computed off the GUI thread. A result is kept as long as its piece's
 /// revision (and that of those hanging with it) stays; it is never stored in the book, so a
 /// corrected weighing cannot leave a stale one behind.

@@ -7,7 +7,6 @@
 #include "ui/presenters/workspace.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace ui::presenters {
 namespace {
@@ -32,15 +31,14 @@ bool leans_on_company(const PieceLine& line) {
 
 std::vector<PieceRecord> company_of(const Workspace& workspace, const PieceLine& line,
                                     core::services::PieceAir& air) {
-    constexpr std::size_t enough = 24;
     std::vector<PieceRecord> company;
     core::services::PieceFilter drying;
     drying.states = {core::model::PieceState::drying};
     for (auto& history : workspace.rows(workspace.book().piece_histories(drying))) {
         auto other = line_in(workspace.book(), std::move(history));
         const bool together = other.weighed_at && line.weighed_at &&
-                              std::abs((*other.weighed_at - *line.weighed_at).in_hours()) <= 12;
-        if (together && other.piece().id != line.piece().id && company.size() < enough) {
+                              in_one_round(*other.weighed_at, *line.weighed_at);
+        if (together && other.piece().id != line.piece().id && company.size() < most_company) {
             auto around = air.around(other.history);
             auto lesson = workspace.lesson_of(other.piece(), air);
             company.push_back({std::move(other.history), std::move(other.kin), std::move(around),
