@@ -34,6 +34,7 @@ say_all(ingredients.json ingredients name)
 say_all(measures.json measures name)
 say_all(limits.json sets name note)
 say_all(hurdles.json hurdles name)
+say_all(keeping.json rules name note)
 
 file(GLOB plans "${ROOT}/resources/plans/*.json")
 list(SORT plans)

@@ -1531,6 +1531,66 @@
         <source>humidity</source>
         <translation>Luftfeuchte</translation>
     </message>
+    <message>
+        <source>Dry-cured ham, cut, in the cold</source>
+        <translation>Rohschinken, angeschnitten, in der Kälte</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, frozen</source>
+        <translation>Rohschinken, gefroren</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, whole and uncut, in a cool room</source>
+        <translation>Rohschinken, ganz und ungeschnitten, in einem kühlen Raum</translation>
+    </message>
+    <message>
+        <source>Opened, wrapped again, in the cold</source>
+        <translation>Geöffnet, wieder eingewickelt, in der Kälte</translation>
+    </message>
+    <message>
+        <source>Thawed and opened, in the cold</source>
+        <translation>Aufgetaut und geöffnet, in der Kälte</translation>
+    </message>
+    <message>
+        <source>Whole muscle under vacuum, in the cold</source>
+        <translation>Ganzer Muskel unter Vakuum, in der Kälte</translation>
+    </message>
+    <message>
+        <source>Whole muscle, frozen under vacuum</source>
+        <translation>Ganzer Muskel, unter Vakuum gefroren</translation>
+    </message>
+    <message>
+        <source>Whole muscle, uncut, wrapped, in the cold</source>
+        <translation>Ganzer Muskel, ungeschnitten, eingewickelt, in der Kälte</translation>
+    </message>
+    <message>
+        <source>for quality</source>
+        <translation>wegen der Güte</translation>
+    </message>
+    <message>
+        <source>for quality: fat turns rancid</source>
+        <translation>wegen der Güte: Fett wird ranzig</translation>
+    </message>
+    <message>
+        <source>for quality; of whole hams on the bone</source>
+        <translation>wegen der Güte; von ganzen Schinken am Knochen</translation>
+    </message>
+    <message>
+        <source>it goes on drying in the fridge</source>
+        <translation>im Kühlschrank trocknet es weiter</translation>
+    </message>
+    <message>
+        <source>the chart gives three weeks after opening</source>
+        <translation>die Tabelle nennt drei Wochen nach dem Öffnen</translation>
+    </message>
+    <message>
+        <source>the chart gives two to three months</source>
+        <translation>die Tabelle nennt zwei bis drei Monate</translation>
+    </message>
+    <message>
+        <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
+        <translation>ohne Luft wachsen manche gefährlichen Keime besser: nur für Stücke, die trocken und durchgesalzen sind</translation>
+    </message>
 </context>
 <context>
     <name>DateWords</name>

@@ -1531,6 +1531,66 @@
         <source>humidity</source>
         <translation>humedad</translation>
     </message>
+    <message>
+        <source>Dry-cured ham, cut, in the cold</source>
+        <translation>Jamón curado, cortado, en frío</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, frozen</source>
+        <translation>Jamón curado, congelado</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, whole and uncut, in a cool room</source>
+        <translation>Jamón curado, entero y sin cortar, en un lugar fresco</translation>
+    </message>
+    <message>
+        <source>Opened, wrapped again, in the cold</source>
+        <translation>Abierto, envuelto de nuevo, en frío</translation>
+    </message>
+    <message>
+        <source>Thawed and opened, in the cold</source>
+        <translation>Descongelado y abierto, en frío</translation>
+    </message>
+    <message>
+        <source>Whole muscle under vacuum, in the cold</source>
+        <translation>Músculo entero al vacío, en frío</translation>
+    </message>
+    <message>
+        <source>Whole muscle, frozen under vacuum</source>
+        <translation>Músculo entero, congelado al vacío</translation>
+    </message>
+    <message>
+        <source>Whole muscle, uncut, wrapped, in the cold</source>
+        <translation>Músculo entero, sin cortar, envuelto, en frío</translation>
+    </message>
+    <message>
+        <source>for quality</source>
+        <translation>por la calidad</translation>
+    </message>
+    <message>
+        <source>for quality: fat turns rancid</source>
+        <translation>por la calidad: la grasa se enrancia</translation>
+    </message>
+    <message>
+        <source>for quality; of whole hams on the bone</source>
+        <translation>por la calidad; de jamones enteros con hueso</translation>
+    </message>
+    <message>
+        <source>it goes on drying in the fridge</source>
+        <translation>en el frigorífico sigue secándose</translation>
+    </message>
+    <message>
+        <source>the chart gives three weeks after opening</source>
+        <translation>la tabla da tres semanas desde la apertura</translation>
+    </message>
+    <message>
+        <source>the chart gives two to three months</source>
+        <translation>la tabla da de dos a tres meses</translation>
+    </message>
+    <message>
+        <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
+        <translation>sin aire algunos microbios peligrosos crecen mejor: solo para piezas secas y saladas hasta el centro</translation>
+    </message>
 </context>
 <context>
     <name>DateWords</name>

@@ -1531,6 +1531,66 @@
         <source>humidity</source>
         <translation>humidité</translation>
     </message>
+    <message>
+        <source>Dry-cured ham, cut, in the cold</source>
+        <translation>Jambon sec, entamé, au froid</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, frozen</source>
+        <translation>Jambon sec, congelé</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, whole and uncut, in a cool room</source>
+        <translation>Jambon sec, entier et non entamé, dans un local frais</translation>
+    </message>
+    <message>
+        <source>Opened, wrapped again, in the cold</source>
+        <translation>Ouvert, réemballé, au froid</translation>
+    </message>
+    <message>
+        <source>Thawed and opened, in the cold</source>
+        <translation>Décongelé et ouvert, au froid</translation>
+    </message>
+    <message>
+        <source>Whole muscle under vacuum, in the cold</source>
+        <translation>Muscle entier sous vide, au froid</translation>
+    </message>
+    <message>
+        <source>Whole muscle, frozen under vacuum</source>
+        <translation>Muscle entier, congelé sous vide</translation>
+    </message>
+    <message>
+        <source>Whole muscle, uncut, wrapped, in the cold</source>
+        <translation>Muscle entier, non entamé, emballé, au froid</translation>
+    </message>
+    <message>
+        <source>for quality</source>
+        <translation>pour la qualité</translation>
+    </message>
+    <message>
+        <source>for quality: fat turns rancid</source>
+        <translation>pour la qualité : le gras rancit</translation>
+    </message>
+    <message>
+        <source>for quality; of whole hams on the bone</source>
+        <translation>pour la qualité ; de jambons entiers avec os</translation>
+    </message>
+    <message>
+        <source>it goes on drying in the fridge</source>
+        <translation>au réfrigérateur il continue de sécher</translation>
+    </message>
+    <message>
+        <source>the chart gives three weeks after opening</source>
+        <translation>le tableau donne trois semaines après ouverture</translation>
+    </message>
+    <message>
+        <source>the chart gives two to three months</source>
+        <translation>le tableau donne de deux à trois mois</translation>
+    </message>
+    <message>
+        <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
+        <translation>sans air certains microbes dangereux poussent mieux : seulement pour des pièces sèches et salées à cœur</translation>
+    </message>
 </context>
 <context>
     <name>DateWords</name>

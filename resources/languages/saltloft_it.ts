@@ -1531,6 +1531,66 @@
         <source>humidity</source>
         <translation>umidità</translation>
     </message>
+    <message>
+        <source>Dry-cured ham, cut, in the cold</source>
+        <translation>Prosciutto crudo, tagliato, al freddo</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, frozen</source>
+        <translation>Prosciutto crudo, congelato</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, whole and uncut, in a cool room</source>
+        <translation>Prosciutto crudo, intero e non tagliato, in un locale fresco</translation>
+    </message>
+    <message>
+        <source>Opened, wrapped again, in the cold</source>
+        <translation>Aperto, riavvolto, al freddo</translation>
+    </message>
+    <message>
+        <source>Thawed and opened, in the cold</source>
+        <translation>Scongelato e aperto, al freddo</translation>
+    </message>
+    <message>
+        <source>Whole muscle under vacuum, in the cold</source>
+        <translation>Muscolo intero sottovuoto, al freddo</translation>
+    </message>
+    <message>
+        <source>Whole muscle, frozen under vacuum</source>
+        <translation>Muscolo intero, congelato sottovuoto</translation>
+    </message>
+    <message>
+        <source>Whole muscle, uncut, wrapped, in the cold</source>
+        <translation>Muscolo intero, non tagliato, avvolto, al freddo</translation>
+    </message>
+    <message>
+        <source>for quality</source>
+        <translation>per la qualità</translation>
+    </message>
+    <message>
+        <source>for quality: fat turns rancid</source>
+        <translation>per la qualità: il grasso irrancidisce</translation>
+    </message>
+    <message>
+        <source>for quality; of whole hams on the bone</source>
+        <translation>per la qualità; di prosciutti interi con l’osso</translation>
+    </message>
+    <message>
+        <source>it goes on drying in the fridge</source>
+        <translation>in frigorifero continua ad asciugare</translation>
+    </message>
+    <message>
+        <source>the chart gives three weeks after opening</source>
+        <translation>la tabella dà tre settimane dopo l’apertura</translation>
+    </message>
+    <message>
+        <source>the chart gives two to three months</source>
+        <translation>la tabella dà da due a tre mesi</translation>
+    </message>
+    <message>
+        <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
+        <translation>senz’aria alcuni microbi pericolosi crescono meglio: solo per pezzi asciutti e salati fino al centro</translation>
+    </message>
 </context>
 <context>
     <name>DateWords</name>

@@ -1530,6 +1530,66 @@
         <source>humidity</source>
         <translation>湿度</translation>
     </message>
+    <message>
+        <source>Dry-cured ham, cut, in the cold</source>
+        <translation>干腌火腿，已切开，冷藏</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, frozen</source>
+        <translation>干腌火腿，冷冻</translation>
+    </message>
+    <message>
+        <source>Dry-cured ham, whole and uncut, in a cool room</source>
+        <translation>干腌火腿，整只未切，阴凉处</translation>
+    </message>
+    <message>
+        <source>Opened, wrapped again, in the cold</source>
+        <translation>已开封，重新包裹，冷藏</translation>
+    </message>
+    <message>
+        <source>Thawed and opened, in the cold</source>
+        <translation>已解冻并开封，冷藏</translation>
+    </message>
+    <message>
+        <source>Whole muscle under vacuum, in the cold</source>
+        <translation>整块肌肉，真空包装，冷藏</translation>
+    </message>
+    <message>
+        <source>Whole muscle, frozen under vacuum</source>
+        <translation>整块肌肉，真空冷冻</translation>
+    </message>
+    <message>
+        <source>Whole muscle, uncut, wrapped, in the cold</source>
+        <translation>整块肌肉，未切，包裹，冷藏</translation>
+    </message>
+    <message>
+        <source>for quality</source>
+        <translation>为了品质</translation>
+    </message>
+    <message>
+        <source>for quality: fat turns rancid</source>
+        <translation>为了品质：脂肪会哈败</translation>
+    </message>
+    <message>
+        <source>for quality; of whole hams on the bone</source>
+        <translation>为了品质；指整只带骨火腿</translation>
+    </message>
+    <message>
+        <source>it goes on drying in the fridge</source>
+        <translation>在冰箱里会继续变干</translation>
+    </message>
+    <message>
+        <source>the chart gives three weeks after opening</source>
+        <translation>该表给出开封后三周</translation>
+    </message>
+    <message>
+        <source>the chart gives two to three months</source>
+        <translation>该表给出两到三个月</translation>
+    </message>
+    <message>
+        <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
+        <translation>没有空气时某些危险微生物生长更好：只适用于干透且盐渗透到中心的肉块</translation>
+    </message>
 </context>
 <context>
     <name>DateWords</name>

@@ -1,6 +1,7 @@
 #include "ui/presenters/keep_by.h"
 
 #include "core/facts/keeping.h"
+#include "ui/text/data_name.h"
 #include "ui/text/finding_words.h"
 
 #include <QCoreApplication>
@@ -39,7 +40,7 @@ PackForm form_of(PackKind kind) {
 }
 
 QString rule_words(const KeepRule& rule) {
-    const QString name = QString::fromStdString(rule.name);
+    const QString name = text::data_name(rule.name);
     return rule.counts_from == KeepRule::From::opening
                ? KeepWords::tr("%1: %n day(s) from opening", nullptr, rule.days).arg(name)
                : KeepWords::tr("%1: %n day(s) from packing", nullptr, rule.days).arg(name);
@@ -49,7 +50,7 @@ QString source_of(const KeepRule& rule) {
     const QString source = text::source_words(rule.source);
     return rule.note.empty()
                ? source
-               : KeepWords::tr("%1. Note: %2").arg(source, QString::fromStdString(rule.note));
+               : KeepWords::tr("%1. Note: %2").arg(source, text::data_name(rule.note));
 }
 
 } // namespace
