@@ -1,6 +1,7 @@
 // The translators' files: nothing missing, nothing lost on the way, and the choice of a language.
 #include "core/facts/facts.h"
 #include "core/facts/hurdles.h"
+#include "core/facts/keeping.h"
 #include "core/planning/catalogue.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/ui/translation_file.h"
@@ -95,6 +96,9 @@ std::set<std::string> names_in_files() {
     }
     for (const auto& hurdle : core::facts::built_in_hurdles().hurdles) {
         names.insert(hurdle.name);
+    }
+    for (const auto& rule : core::facts::built_in_keep_rules().rules) {
+        names.insert({rule.name, rule.note});
     }
     const auto catalogue = core::planning::Catalogue::built_in();
     for (const auto& plan : catalogue.templates()) {
