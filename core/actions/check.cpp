@@ -99,6 +99,12 @@ class Judge {
             }
         }
     }
+    void acceptance(const model::Acceptance& a, const std::string& place) {
+        required(a.code, "code_missing", place + "code");
+        if (!a.by) {
+            find("acceptance_without_name", place + "by");
+        }
+    }
     void share(const std::optional<units::MassShare>& value, const std::string& place) {
         if (value && !(value->as_fraction() >= 0 && value->as_fraction() <= 1)) {
             find("share_out_of_range", place);
@@ -230,6 +236,9 @@ void judge(J& j, const StartBatch& c) {
             j.find("reference_not_possible", place + "piece");
         }
     }
+    for (std::size_t i = 0; i < c.accepted.size(); ++i) {
+        j.acceptance(c.accepted[i], "accepted[" + std::to_string(i) + "].");
+    }
     if (c.recipe) {
         judge(j, *c.recipe);
     }
@@ -340,7 +349,7 @@ void judge(J& j, const AddNote& c) {
     j.moment(c.note.at, "at");
 }
 void judge(J& j, const AcceptFinding& c) {
-    j.required(c.acceptance.code, "code_missing", "code");
+    j.acceptance(c.acceptance, "");
 }
 void judge(J& j, const SignDecision& c) {
     j.assigned(c.decision.signed_by, "signed_by");

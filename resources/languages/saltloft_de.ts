@@ -2689,6 +2689,10 @@
         <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
         <translation>{place} ist verpackt. Nehmen Sie es unter Vorrat aus seiner Packung: wieder gehängt.</translation>
     </message>
+    <message>
+        <source>A caution is taken on by a person: say who it is.</source>
+        <translation>Eine Warnung nimmt eine Person auf sich: Sagen Sie, wer es ist.</translation>
+    </message>
 </context>
 <context>
     <name>KeepWords</name>
@@ -8385,20 +8389,12 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <translation>Es gibt noch keine offene Charge. Beginnen Sie zuerst eine; diese Rezeptur bleibt inzwischen erhalten.</translation>
     </message>
     <message>
-        <source>choose who takes them on</source>
-        <translation>wählen, wer sie auf sich nimmt</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>There is no open batch yet. Start one first.</source>
         <translation>Es gibt noch keine offene Charge. Beginnen Sie zuerst eine.</translation>
     </message>
     <message>
-        <source>Choose who takes the cautions on. People are added in Preferences.</source>
-        <translation>Wählen Sie, wer die Warnungen auf sich nimmt. Personen werden in den Einstellungen hinzugefügt.</translation>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Sagen Sie, wer die Warnungen auf sich nimmt: den Namen wählen oder eintippen.</translation>
     </message>
 </context>
 <context>
@@ -8587,14 +8583,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <translation>Mischblatt: was für jedes Stück abzuwiegen ist</translation>
     </message>
     <message>
-        <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>Ich habe die Warnungen gelesen und ne&amp;hme sie auf mich</translation>
-    </message>
-    <message>
-        <source>I have read the cautions and take them on myself</source>
-        <translation>Ich habe die Warnungen gelesen und nehme sie auf mich</translation>
-    </message>
-    <message>
         <source>Start the &amp;batch</source>
         <translation>&amp;Charge beginnen</translation>
     </message>
@@ -8701,10 +8689,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>The cure has a stop above. Mend it first.</source>
         <translation>Oben hält etwas das Pökeln an. Beheben Sie es zuerst.</translation>
-    </message>
-    <message>
-        <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>Oben stehen Warnungen. Lesen Sie sie und haken Sie dann an, dass Sie sie hinnehmen.</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -8998,6 +8982,17 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Use it: %1</source>
         <translation>Übernehmen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PersonBox</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>choose or type a name</source>
+        <translation>Namen wählen oder eintippen</translation>
     </message>
 </context>
 <context>
@@ -10301,14 +10296,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <translation>&amp;Unterzeichnen</translation>
     </message>
     <message>
-        <source>choose who signs</source>
-        <translation>wählen, wer unterzeichnet</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>Is %1 done?</source>
         <translation>Ist %1 fertig?</translation>
     </message>
@@ -10321,10 +10308,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
 %1</source>
         <translation>Bisher unterzeichnet:
 %1</translation>
-    </message>
-    <message>
-        <source>Choose who signs. People are added in Preferences.</source>
-        <translation>Wählen Sie, wer unterzeichnet. Personen werden in den Einstellungen hinzugefügt.</translation>
     </message>
     <message>
         <source>Evidence beside each other, and a signed decision</source>
@@ -10369,6 +10352,10 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Hung again. %1</source>
         <translation>Wieder gehängt. %1</translation>
+    </message>
+    <message>
+        <source>Say who signs: choose or type the name.</source>
+        <translation>Sagen Sie, wer unterzeichnet: den Namen wählen oder eintippen.</translation>
     </message>
 </context>
 <context>
@@ -10755,6 +10742,33 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
         <translation>%1 von Stück %2 wird ein eigenes Stück, das mit dem Verlust des ganzen beginnt (%3). Es steht ab jetzt bei den hängenden Stücken und auf dem Tagesblatt; Rückgängig nimmt es zurück.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::TakeOnBox</name>
+    <message>
+        <source>I have read the &amp;cautions and take them on myself</source>
+        <translation>Ich habe die Warnungen gelesen und ne&amp;hme sie auf mich</translation>
+    </message>
+    <message>
+        <source>I have read the cautions and take them on myself</source>
+        <translation>Ich habe die Warnungen gelesen und nehme sie auf mich</translation>
+    </message>
+    <message>
+        <source>Cautions taken on by</source>
+        <translation>Warnungen auf sich genommen von</translation>
+    </message>
+    <message>
+        <source>Taken on b&amp;y</source>
+        <translation>A&amp;uf sich genommen von</translation>
+    </message>
+    <message>
+        <source>There are cautions above. Read them, then tick that you take them on.</source>
+        <translation>Oben stehen Warnungen. Lesen Sie sie und haken Sie dann an, dass Sie sie hinnehmen.</translation>
+    </message>
+    <message>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Sagen Sie, wer die Warnungen auf sich nimmt: den Namen wählen oder eintippen.</translation>
     </message>
 </context>
 <context>

@@ -2689,6 +2689,10 @@
         <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
         <translation>{place} está envasada. Sáquela de su envase en Existencias: colgada de nuevo.</translation>
     </message>
+    <message>
+        <source>A caution is taken on by a person: say who it is.</source>
+        <translation>Una advertencia la asume una persona: indique quién es.</translation>
+    </message>
 </context>
 <context>
     <name>KeepWords</name>
@@ -8385,20 +8389,12 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
         <translation>Aún no hay ningún lote abierto. Empiece uno primero; mientras tanto, esta receta se guarda.</translation>
     </message>
     <message>
-        <source>choose who takes them on</source>
-        <translation>elija quién las asume</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>There is no open batch yet. Start one first.</source>
         <translation>Aún no hay ningún lote abierto. Empiece uno primero.</translation>
     </message>
     <message>
-        <source>Choose who takes the cautions on. People are added in Preferences.</source>
-        <translation>Elija quién asume las advertencias. Las personas se añaden en Preferencias.</translation>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Indique quién asume las advertencias: elija o escriba el nombre.</translation>
     </message>
 </context>
 <context>
@@ -8587,14 +8583,6 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
         <translation>Hoja de mezcla: qué pesar para cada pieza</translation>
     </message>
     <message>
-        <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>&amp;He leído las advertencias y las asumo</translation>
-    </message>
-    <message>
-        <source>I have read the cautions and take them on myself</source>
-        <translation>He leído las advertencias y las asumo</translation>
-    </message>
-    <message>
         <source>Start the &amp;batch</source>
         <translation>Empezar el lo&amp;te</translation>
     </message>
@@ -8701,10 +8689,6 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     <message>
         <source>The cure has a stop above. Mend it first.</source>
         <translation>La salazón tiene arriba un aviso de alto. Corríjalo primero.</translation>
-    </message>
-    <message>
-        <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>Hay advertencias arriba. Léalas y marque después que las asume.</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -8998,6 +8982,17 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     <message>
         <source>Use it: %1</source>
         <translation>Usar: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PersonBox</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>choose or type a name</source>
+        <translation>elija o escriba un nombre</translation>
     </message>
 </context>
 <context>
@@ -10301,14 +10296,6 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
         <translation>&amp;Firmar</translation>
     </message>
     <message>
-        <source>choose who signs</source>
-        <translation>elija quién firma</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>Is %1 done?</source>
         <translation>¿Está hecha %1?</translation>
     </message>
@@ -10321,10 +10308,6 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
 %1</source>
         <translation>Firmado antes:
 %1</translation>
-    </message>
-    <message>
-        <source>Choose who signs. People are added in Preferences.</source>
-        <translation>Elija quién firma. Las personas se añaden en Preferencias.</translation>
     </message>
     <message>
         <source>Evidence beside each other, and a signed decision</source>
@@ -10369,6 +10352,10 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     <message>
         <source>Hung again. %1</source>
         <translation>Colgada de nuevo. %1</translation>
+    </message>
+    <message>
+        <source>Say who signs: choose or type the name.</source>
+        <translation>Indique quién firma: elija o escriba el nombre.</translation>
     </message>
 </context>
 <context>
@@ -10755,6 +10742,33 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     <message>
         <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
         <translation>%1 de la pieza %2 pasa a ser una pieza propia, que empieza con la merma que tenía la entera (%3). Desde ahora está en la página de piezas colgadas y en la hoja del día; Deshacer lo retira.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::TakeOnBox</name>
+    <message>
+        <source>I have read the &amp;cautions and take them on myself</source>
+        <translation>&amp;He leído las advertencias y las asumo</translation>
+    </message>
+    <message>
+        <source>I have read the cautions and take them on myself</source>
+        <translation>He leído las advertencias y las asumo</translation>
+    </message>
+    <message>
+        <source>Cautions taken on by</source>
+        <translation>Advertencias asumidas por</translation>
+    </message>
+    <message>
+        <source>Taken on b&amp;y</source>
+        <translation>As&amp;umidas por</translation>
+    </message>
+    <message>
+        <source>There are cautions above. Read them, then tick that you take them on.</source>
+        <translation>Hay advertencias arriba. Léalas y marque después que las asume.</translation>
+    </message>
+    <message>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Indique quién asume las advertencias: elija o escriba el nombre.</translation>
     </message>
 </context>
 <context>

@@ -2689,6 +2689,10 @@
         <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
         <translation>{place} est conditionnée. Sortez-la de son paquet dans Stock&#xa0;: remise à sécher.</translation>
     </message>
+    <message>
+        <source>A caution is taken on by a person: say who it is.</source>
+        <translation>Une mise en garde est assumée par une personne : dites qui.</translation>
+    </message>
 </context>
 <context>
     <name>KeepWords</name>
@@ -8385,20 +8389,12 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
         <translation>Il n’y a pas encore de lot ouvert. Commencez-en un d’abord&#xa0;; cette recette est gardée entre-temps.</translation>
     </message>
     <message>
-        <source>choose who takes them on</source>
-        <translation>choisir qui les assume</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>There is no open batch yet. Start one first.</source>
         <translation>Il n’y a pas encore de lot ouvert. Commencez-en un d’abord.</translation>
     </message>
     <message>
-        <source>Choose who takes the cautions on. People are added in Preferences.</source>
-        <translation>Choisissez qui assume les mises en garde. Les personnes s’ajoutent dans les Préférences.</translation>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -8587,14 +8583,6 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
         <translation>Feuille de mélange&#xa0;: que peser pour chaque pièce</translation>
     </message>
     <message>
-        <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>&amp;J’ai lu les mises en garde et je les assume</translation>
-    </message>
-    <message>
-        <source>I have read the cautions and take them on myself</source>
-        <translation>J’ai lu les mises en garde et je les assume</translation>
-    </message>
-    <message>
         <source>Start the &amp;batch</source>
         <translation>&amp;Commencer le lot</translation>
     </message>
@@ -8701,10 +8689,6 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     <message>
         <source>The cure has a stop above. Mend it first.</source>
         <translation>Le salage a un arrêt ci-dessus. Corrigez-le d’abord.</translation>
-    </message>
-    <message>
-        <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>Il y a des mises en garde ci-dessus. Lisez-les, puis cochez que vous les assumez.</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -8998,6 +8982,17 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     <message>
         <source>Use it: %1</source>
         <translation>Appliquer&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PersonBox</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>choose or type a name</source>
+        <translation>choisissez ou tapez un nom</translation>
     </message>
 </context>
 <context>
@@ -10301,14 +10296,6 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
         <translation>&amp;Signer</translation>
     </message>
     <message>
-        <source>choose who signs</source>
-        <translation>choisir qui signe</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>Is %1 done?</source>
         <translation>%1 est-elle finie&#xa0;?</translation>
     </message>
@@ -10321,10 +10308,6 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
 %1</source>
         <translation>Signé auparavant&#xa0;:
 %1</translation>
-    </message>
-    <message>
-        <source>Choose who signs. People are added in Preferences.</source>
-        <translation>Choisissez qui signe. Les personnes s’ajoutent dans les Préférences.</translation>
     </message>
     <message>
         <source>Evidence beside each other, and a signed decision</source>
@@ -10369,6 +10352,10 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     <message>
         <source>Hung again. %1</source>
         <translation>Remise à sécher. %1</translation>
+    </message>
+    <message>
+        <source>Say who signs: choose or type the name.</source>
+        <translation>Dites qui signe : choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -10755,6 +10742,33 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     <message>
         <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
         <translation>%1 de la pièce %2 devient une pièce à part, qui commence à la perte qu’avait le tout (%3). Elle est désormais sur la page «&#xa0;Au séchoir&#xa0;» et la feuille du jour&#xa0;; Annuler retire cela.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::TakeOnBox</name>
+    <message>
+        <source>I have read the &amp;cautions and take them on myself</source>
+        <translation>&amp;J’ai lu les mises en garde et je les assume</translation>
+    </message>
+    <message>
+        <source>I have read the cautions and take them on myself</source>
+        <translation>J’ai lu les mises en garde et je les assume</translation>
+    </message>
+    <message>
+        <source>Cautions taken on by</source>
+        <translation>Mises en garde assumées par</translation>
+    </message>
+    <message>
+        <source>Taken on b&amp;y</source>
+        <translation>Assumées pa&amp;r</translation>
+    </message>
+    <message>
+        <source>There are cautions above. Read them, then tick that you take them on.</source>
+        <translation>Il y a des mises en garde ci-dessus. Lisez-les, puis cochez que vous les assumez.</translation>
+    </message>
+    <message>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>

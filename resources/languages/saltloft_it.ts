@@ -2689,6 +2689,10 @@
         <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
         <translation>{place} è confezionato. Toglierlo dalla confezione in Dispensa: riappeso.</translation>
     </message>
+    <message>
+        <source>A caution is taken on by a person: say who it is.</source>
+        <translation>Un’avvertenza viene accettata da una persona: indicare chi è.</translation>
+    </message>
 </context>
 <context>
     <name>KeepWords</name>
@@ -8385,20 +8389,12 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <translation>Non c&apos;è ancora una partita aperta. Prima iniziarne una; intanto questa ricetta è conservata.</translation>
     </message>
     <message>
-        <source>choose who takes them on</source>
-        <translation>scegliere chi le accetta</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>There is no open batch yet. Start one first.</source>
         <translation>Non c&apos;è ancora una partita aperta. Prima iniziarne una.</translation>
     </message>
     <message>
-        <source>Choose who takes the cautions on. People are added in Preferences.</source>
-        <translation>Scegliere chi accetta le avvertenze. Le persone si aggiungono nelle Preferenze.</translation>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Indicare chi accetta le avvertenze: scegliere o scrivere il nome.</translation>
     </message>
 </context>
 <context>
@@ -8587,14 +8583,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <translation>Foglio di miscela: che cosa pesare per ogni pezzo</translation>
     </message>
     <message>
-        <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>Ho letto le avvertenze e le accetto in &amp;prima persona</translation>
-    </message>
-    <message>
-        <source>I have read the cautions and take them on myself</source>
-        <translation>Ho letto le avvertenze e le accetto in prima persona</translation>
-    </message>
-    <message>
         <source>Start the &amp;batch</source>
         <translation>Inizi&amp;a la partita</translation>
     </message>
@@ -8701,10 +8689,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>The cure has a stop above. Mend it first.</source>
         <translation>Qui sopra uno stop ferma la salagione. Rimediare prima.</translation>
-    </message>
-    <message>
-        <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>Qui sopra ci sono avvertenze. Leggerle, poi spuntare che si accettano.</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -8998,6 +8982,17 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Use it: %1</source>
         <translation>Usa: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PersonBox</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>choose or type a name</source>
+        <translation>scegliere o scrivere un nome</translation>
     </message>
 </context>
 <context>
@@ -10301,14 +10296,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <translation>F&amp;irma</translation>
     </message>
     <message>
-        <source>choose who signs</source>
-        <translation>scegliere chi firma</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>Is %1 done?</source>
         <translation>%1 è finito?</translation>
     </message>
@@ -10321,10 +10308,6 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
 %1</source>
         <translation>Firmato prima:
 %1</translation>
-    </message>
-    <message>
-        <source>Choose who signs. People are added in Preferences.</source>
-        <translation>Scegliere chi firma. Le persone si aggiungono nelle Preferenze.</translation>
     </message>
     <message>
         <source>Evidence beside each other, and a signed decision</source>
@@ -10369,6 +10352,10 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>Hung again. %1</source>
         <translation>Riappeso. %1</translation>
+    </message>
+    <message>
+        <source>Say who signs: choose or type the name.</source>
+        <translation>Indicare chi firma: scegliere o scrivere il nome.</translation>
     </message>
 </context>
 <context>
@@ -10755,6 +10742,33 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message>
         <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
         <translation>%1 del pezzo %2 diventa un pezzo a sé, che parte dal calo dell&apos;intero (%3). Da ora è nella pagina dei pezzi appesi e nel foglio del giorno; Annulla lo riporta indietro.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::TakeOnBox</name>
+    <message>
+        <source>I have read the &amp;cautions and take them on myself</source>
+        <translation>Ho letto le avvertenze e le accetto in &amp;prima persona</translation>
+    </message>
+    <message>
+        <source>I have read the cautions and take them on myself</source>
+        <translation>Ho letto le avvertenze e le accetto in prima persona</translation>
+    </message>
+    <message>
+        <source>Cautions taken on by</source>
+        <translation>Avvertenze accettate da</translation>
+    </message>
+    <message>
+        <source>Taken on b&amp;y</source>
+        <translation>Acce&amp;ttate da</translation>
+    </message>
+    <message>
+        <source>There are cautions above. Read them, then tick that you take them on.</source>
+        <translation>Qui sopra ci sono avvertenze. Leggerle, poi spuntare che si accettano.</translation>
+    </message>
+    <message>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>Indicare chi accetta le avvertenze: scegliere o scrivere il nome.</translation>
     </message>
 </context>
 <context>

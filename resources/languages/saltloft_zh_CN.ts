@@ -2686,6 +2686,10 @@
         <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
         <translation>{place} 已包装。请在“库存”中把它从包中取出：重新晾挂。</translation>
     </message>
+    <message>
+        <source>A caution is taken on by a person: say who it is.</source>
+        <translation>警告须由一个人承担：请说明是谁。</translation>
+    </message>
 </context>
 <context>
     <name>KeepWords</name>
@@ -8360,20 +8364,12 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <translation>还没有未结批次。请先新建一个；此配方会先保留。</translation>
     </message>
     <message>
-        <source>choose who takes them on</source>
-        <translation>选择承担人</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1（%2）</translation>
-    </message>
-    <message>
         <source>There is no open batch yet. Start one first.</source>
         <translation>还没有未结批次。请先新建一个。</translation>
     </message>
     <message>
-        <source>Choose who takes the cautions on. People are added in Preferences.</source>
-        <translation>请选择由谁承担这些警告。人员在“设置”中添加。</translation>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>请说明由谁承担这些警告：选择或输入姓名。</translation>
     </message>
 </context>
 <context>
@@ -8562,14 +8558,6 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <translation>配料单：每块肉要称什么</translation>
     </message>
     <message>
-        <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>我已阅读各项警告并自行承担(&amp;C)</translation>
-    </message>
-    <message>
-        <source>I have read the cautions and take them on myself</source>
-        <translation>我已阅读各项警告并自行承担</translation>
-    </message>
-    <message>
         <source>Start the &amp;batch</source>
         <translation>开始此批次(&amp;B)</translation>
     </message>
@@ -8676,10 +8664,6 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message>
         <source>The cure has a stop above. Mend it first.</source>
         <translation>上面的腌料有停止项。请先改正。</translation>
-    </message>
-    <message>
-        <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>上面有警告。请阅读，然后勾选表示您自行承担。</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -8972,6 +8956,17 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message>
         <source>Use it: %1</source>
         <translation>采用：%1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::PersonBox</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>choose or type a name</source>
+        <translation>选择或输入姓名</translation>
     </message>
 </context>
 <context>
@@ -10271,14 +10266,6 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <translation>签名(&amp;S)</translation>
     </message>
     <message>
-        <source>choose who signs</source>
-        <translation>选择签名人</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1（%2）</translation>
-    </message>
-    <message>
         <source>Is %1 done?</source>
         <translation>%1 做好了吗？</translation>
     </message>
@@ -10291,10 +10278,6 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
 %1</source>
         <translation>以前的签名：
 %1</translation>
-    </message>
-    <message>
-        <source>Choose who signs. People are added in Preferences.</source>
-        <translation>请选择签名人。人员在“设置”中添加。</translation>
     </message>
     <message>
         <source>Evidence beside each other, and a signed decision</source>
@@ -10339,6 +10322,10 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message>
         <source>Hung again. %1</source>
         <translation>已重新晾挂。%1</translation>
+    </message>
+    <message>
+        <source>Say who signs: choose or type the name.</source>
+        <translation>请说明由谁签字：选择或输入姓名。</translation>
     </message>
 </context>
 <context>
@@ -10725,6 +10712,33 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message>
         <source>%1 of piece %2 becomes a piece of its own, which starts at the loss the whole had (%3). It is on the hanging page and the day sheet from now on; undo takes it back.</source>
         <translation>肉块 %2 中的 %1 成为单独的肉块，起始失重为整块的失重（%3）。从现在起它列入晾挂页和当日任务单；可用“撤销”撤回。</translation>
+    </message>
+</context>
+<context>
+    <name>ui::pages::TakeOnBox</name>
+    <message>
+        <source>I have read the &amp;cautions and take them on myself</source>
+        <translation>我已阅读各项警告并自行承担(&amp;C)</translation>
+    </message>
+    <message>
+        <source>I have read the cautions and take them on myself</source>
+        <translation>我已阅读各项警告并自行承担</translation>
+    </message>
+    <message>
+        <source>Cautions taken on by</source>
+        <translation>警告承担人</translation>
+    </message>
+    <message>
+        <source>Taken on b&amp;y</source>
+        <translation>承担人(&amp;Y)</translation>
+    </message>
+    <message>
+        <source>There are cautions above. Read them, then tick that you take them on.</source>
+        <translation>上面有警告。请阅读，然后勾选表示您自行承担。</translation>
+    </message>
+    <message>
+        <source>Say who takes the cautions on: choose or type the name.</source>
+        <translation>请说明由谁承担这些警告：选择或输入姓名。</translation>
     </message>
 </context>
 <context>

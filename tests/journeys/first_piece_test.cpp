@@ -40,6 +40,7 @@ void start_batch(WindowDriver& driver) {
     auto* accept = driver.find<QAbstractButton>("new_accept");
     if (accept->isVisible()) {
         QTest::mouseClick(accept, Qt::LeftButton, {}, QPoint(8, accept->height() / 2));
+        driver.type("new_accept_by", "Test Person");
     }
     driver.click("new_start");
     ASSERT_EQ(driver.book().batches()->size(), 1U);

@@ -1,5 +1,6 @@
 #include "ui/pages/mix_use_dialog.h"
 
+#include "ui/pages/person_box.h"
 #include "ui/presenters/acceptances.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/finding_words.h"
@@ -29,8 +30,8 @@ MixUseDialog::MixUseDialog(presenters::Workspace& workspace, core::model::Recipe
                 static_cast<qlonglong>(batch.id.row()));
         }
     }
-    person_ = look::named(new QComboBox, "use_person", tr("Taken on by"));
-    build_people();
+    person_ = new PersonBox("use_person", tr("Taken on by"));
+    person_->load(workspace);
     why_ = look::named(new QLineEdit, "use_why", tr("Why"));
     add_row(tr("&Batch"), batch_);
     if (!cautions_.empty()) {
@@ -59,30 +60,13 @@ MixUseDialog::MixUseDialog(presenters::Workspace& workspace, core::model::Recipe
     }
 }
 
-void MixUseDialog::build_people() {
-    person_->addItem(tr("choose who takes them on"), 0);
-    for (const auto& person : workspace().rows(workspace().book().people())) {
-        if (person.active) {
-            person_->addItem(tr("%1 (%2)").arg(QString::fromStdString(person.name),
-                                               QString::fromStdString(person.initials)),
-                             static_cast<qlonglong>(person.id.row()));
-        }
-    }
-    if (const auto who = workspace().who()) {
-        person_->setCurrentIndex(
-            std::max(0, person_->findData(static_cast<qlonglong>(who->row()))));
-    }
-}
-
 std::optional<core::actions::Command> MixUseDialog::command() {
     if (batch_->count() == 0) {
         say(QStringLiteral("stop"), tr("There is no open batch yet. Start one first."));
         return {};
     }
-    const auto person = core::model::PersonId::from_row(person_->currentData().toLongLong());
-    if (!cautions_.empty() && !person.is_assigned()) {
-        say(QStringLiteral("stop"),
-            tr("Choose who takes the cautions on. People are added in Preferences."));
+    if (!cautions_.empty() && !person_->is_named()) {
+        say(QStringLiteral("stop"), tr("Say who takes the cautions on: choose or type the name."));
         person_->setFocus();
         return {};
     }
@@ -93,6 +77,13 @@ std::optional<core::actions::Command> MixUseDialog::command() {
     }
     batch->recipe = version_;
     accepted_entries_.clear();
+    if (cautions_.empty()) {
+        return core::actions::ChangeBatch{*batch};
+    }
+    const auto person = person_->person(workspace());
+    if (!person) {
+        return {};
+    }
     for (const auto& caution : cautions_) {
         accepted_entries_.push_back(presenters::acceptance_of(
             caution, workspace().style(), workspace().now(), person, why_->text().trimmed()));

@@ -9,6 +9,8 @@ class QLineEdit;
 
 namespace ui::pages {
 
+class PersonBox;
+
 /// Puts the recipe on the bench into the book as the one a batch was salted with, together with
 /// the cautions that were taken on for it, signed by a person.
 class MixUseDialog : public EntryDialog {
@@ -26,12 +28,11 @@ class MixUseDialog : public EntryDialog {
     std::optional<core::actions::Command> command() override;
 
   private:
-    void build_people();
     core::model::RecipeVersionId version_;
     core::model::Findings cautions_;
     std::vector<core::model::Acceptance> accepted_entries_;
     QComboBox* batch_;
-    QComboBox* person_;
+    PersonBox* person_;
     QLineEdit* why_;
 };
 

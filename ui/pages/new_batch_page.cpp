@@ -4,10 +4,10 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/page_frame.h"
 #include "ui/pages/past_box.h"
+#include "ui/pages/take_on_box.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -195,9 +195,8 @@ void NewBatchPage::build_cure(QVBoxLayout* body) {
 }
 
 void NewBatchPage::build_end(QVBoxLayout* body) {
-    accept_ = look::named(new QCheckBox(tr("I have read the &cautions and take them on myself")),
-                          "new_accept", tr("I have read the cautions and take them on myself"));
-    body->addWidget(accept_);
+    take_on_ = new TakeOnBox("new_accept");
+    body->addWidget(take_on_);
     wrong_ = new look::Banner("new_wrong", this);
     body->addWidget(wrong_);
     auto* buttons = new QHBoxLayout;

@@ -9,7 +9,6 @@
 #include "ui/presenters/new_batch.h"
 #include "ui/presenters/own_past.h"
 
-class QCheckBox;
 class QFormLayout;
 class QLabel;
 class QLineEdit;
@@ -24,6 +23,7 @@ class SideBySide;
 namespace ui::pages {
 
 class PastBox;
+class TakeOnBox;
 
 /// A new batch on one page: the meat, its pieces, the weighed dry cure with its sheet, the plan.
 /// The sheet and everything wrong with it follow every key press.
@@ -106,10 +106,9 @@ class NewBatchPage : public Page {
     Table* sheet_table_ = nullptr;
     QLabel* dose_ = nullptr;
     QVBoxLayout* findings_ = nullptr;
-    QCheckBox* accept_ = nullptr;
+    TakeOnBox* take_on_ = nullptr;
     QPushButton* start_ = nullptr;
     look::Banner* wrong_ = nullptr;
-    core::model::Findings cautions_;
     bool stopped_ = false;
     bool fresh_ = true;
 };

@@ -1,6 +1,7 @@
 // What the new-batch page computes and keeps; its layout is in new_batch_page.cpp.
 #include "ui/look/pieces.h"
 #include "ui/pages/new_batch_page.h"
+#include "ui/pages/take_on_box.h"
 #include "ui/pages/weighing_dialog.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/data_name.h"
@@ -8,7 +9,6 @@
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -79,7 +79,8 @@ void NewBatchPage::start_over() {
     cure_dose_->set_value(core::units::MassShare::percent(0.25));
     nitrite_->set_value({});
     nitrate_->set_value({});
-    accept_->setChecked(false);
+    take_on_->forget();
+    take_on_->load(workspace_);
     used_past_.reset();
     past_.load(workspace_);
     fresh_ = false;
@@ -96,6 +97,7 @@ void NewBatchPage::refresh() {
         piece.thickness->set_style(style);
     }
     start_->setEnabled(!workspace_.is_read_only());
+    take_on_->load(workspace_);
     past_.load(workspace_);
     recompute();
 }
@@ -240,7 +242,6 @@ void NewBatchPage::show_findings(const core::model::Findings& findings) {
         delete item->widget();
         delete item;
     }
-    core::model::Findings cautions;
     stopped_ = false;
     int number = 0;
     for (const auto& finding : findings) {
@@ -254,23 +255,8 @@ void NewBatchPage::show_findings(const core::model::Findings& findings) {
         banner->say(text::severity_look(finding.severity), sentence);
         findings_->addWidget(banner);
         stopped_ = stopped_ || finding.severity == Severity::stop;
-        if (finding.severity == Severity::caution) {
-            cautions.push_back(finding);
-        }
     }
-    // An acceptance is of these cautions; other ones must be read anew.
-    const auto codes = [](const core::model::Findings& list) {
-        QStringList names;
-        for (const auto& finding : list) {
-            names << QString::fromStdString(finding.code + finding.place);
-        }
-        return names;
-    };
-    if (codes(cautions) != codes(cautions_)) {
-        accept_->setChecked(false);
-    }
-    cautions_ = cautions;
-    accept_->setVisible(!cautions_.empty());
+    take_on_->set_findings(findings);
 }
 
 bool NewBatchPage::validate() {
@@ -298,10 +284,8 @@ bool NewBatchPage::validate() {
         wrong_->say(QStringLiteral("stop"), tr("The cure has a stop above. Mend it first."));
         return false;
     }
-    if (!cautions_.empty() && !accept_->isChecked()) {
-        wrong_->say(QStringLiteral("caution"),
-                    tr("There are cautions above. Read them, then tick that you take them on."));
-        accept_->setFocus();
+    if (const QString missing = take_on_->missing(); !missing.isEmpty()) {
+        wrong_->say(QStringLiteral("caution"), missing);
         return false;
     }
     return true;
@@ -311,8 +295,13 @@ void NewBatchPage::start() {
     if (!validate()) {
         return;
     }
-    const auto command = presenters::start_batch_of(entered(), cautions_, workspace_.who(),
-                                                    workspace_.now(), workspace_.style());
+    const auto cautions = take_on_->cautions();
+    const auto who = take_on_->person(workspace_);
+    if (!cautions.empty() && !who) {
+        return;
+    }
+    const auto command =
+        presenters::start_batch_of(entered(), cautions, who, workspace_.now(), workspace_.style());
     QStringList stops;
     for (const auto& finding : workspace_.check(command)) {
         if (finding.severity == Severity::stop) {

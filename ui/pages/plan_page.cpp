@@ -5,6 +5,7 @@
 #include "ui/pages/page_frame.h"
 #include "ui/pages/plan_strip.h"
 #include "ui/pages/save_calendar.h"
+#include "ui/pages/take_on_box.h"
 #include "ui/presenters/plan_calendar.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/data_name.h"
@@ -146,6 +147,10 @@ QWidget* PlanPage::build_accept() {
     weighed_ = look::named(new QCheckBox(tr("These weights are &just off the scale")),
                            "plan_weighed", tr("These weights are just off the scale"));
     column->addWidget(weighed_);
+    take_on_ = new TakeOnBox("plan_take_on");
+    column->addWidget(take_on_);
+    wrong_ = new look::Banner("plan_wrong");
+    column->addWidget(wrong_);
     auto* buttons = new QHBoxLayout;
     auto* accept =
         look::button("plan_accept", tr("&Put the batch in the book"), look::ButtonLook::primary);
@@ -172,6 +177,7 @@ void PlanPage::refresh() {
     }
     product_->setEditText(product);
     filling_ = false;
+    take_on_->load(workspace_);
     draft_->load();
 }
 
@@ -225,6 +231,8 @@ void PlanPage::show_offers() {
 
 void PlanPage::show_findings() {
     clear(findings_);
+    take_on_->set_findings(draft_->findings());
+    wrong_->say({}, {});
     int n = 0;
     for (const auto& finding : draft_->findings()) {
         const QByteArray name = "plan_finding_" + QByteArray::number(++n);
@@ -307,11 +315,22 @@ void PlanPage::accept() {
     if (!day_->validate() || !target_->validate()) {
         return;
     }
-    const auto batch = draft_->accept(name_->text().trimmed(), weighed_->isChecked());
+    if (const QString missing = take_on_->missing(); !missing.isEmpty()) {
+        wrong_->say(QStringLiteral("caution"), missing);
+        return;
+    }
+    // A name that is new changes the book, and with it the page: what was read is kept first.
+    const auto cautions = take_on_->cautions();
+    const auto by = take_on_->person(workspace_);
+    if (!cautions.empty() && !by) {
+        return;
+    }
+    const auto batch = draft_->accept(name_->text().trimmed(), weighed_->isChecked(), cautions, by);
     if (!batch) {
         return;
     }
     name_->clear();
+    take_on_->forget();
     weighed_->setChecked(false);
     Q_EMIT go({QStringLiteral("batches"), batch->row(), {}});
 }

@@ -22,6 +22,7 @@ class SideBySide;
 namespace ui::pages {
 
 class PlanStrip;
+class TakeOnBox;
 
 /// A plan forwards from a start or backwards from the day it should be ready: what is asked for on
 /// the left, the answer on the right, the stages below.
@@ -90,6 +91,8 @@ class PlanPage : public Page {
     Table* table_ = nullptr;
     QLabel* rules_ = nullptr;
     QWidget* accept_box_ = nullptr;
+    TakeOnBox* take_on_ = nullptr;
+    look::Banner* wrong_ = nullptr;
     QLineEdit* name_ = nullptr;
     QCheckBox* weighed_ = nullptr;
 };

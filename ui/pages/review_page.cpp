@@ -4,6 +4,7 @@
 #include "ui/look/pieces.h"
 #include "ui/pages/note_dialog.h"
 #include "ui/pages/page_frame.h"
+#include "ui/pages/person_box.h"
 #include "ui/pages/photos.h"
 #include "ui/pages/warm_dialog.h"
 #include "ui/presenters/workspace.h"
@@ -160,7 +161,7 @@ QWidget* ReviewPage::build_decision() {
     why_->setFixedHeight(look::lines(this, 4));
     column->addWidget(look::field_label(tr("&Why"), why_));
     column->addWidget(why_);
-    person_ = look::named(new QComboBox, "review_person", tr("Signed by"));
+    person_ = new PersonBox("review_person", tr("Signed by"));
     column->addWidget(look::field_label(tr("Signed &by"), person_));
     column->addWidget(person_);
     wrong_ = new look::Banner("review_wrong", this);
@@ -196,25 +197,6 @@ void ReviewPage::arrive(const Place& place) {
     verdict_chosen();
 }
 
-void ReviewPage::fill_people() {
-    const QVariant chosen = person_->currentData();
-    person_->clear();
-    person_->addItem(tr("choose who signs"), 0);
-    for (const auto& person : workspace_.rows(workspace_.book().people())) {
-        if (person.active) {
-            person_->addItem(tr("%1 (%2)").arg(QString::fromStdString(person.name),
-                                               QString::fromStdString(person.initials)),
-                             static_cast<qlonglong>(person.id.row()));
-        }
-    }
-    const auto who = workspace_.who();
-    int index = person_->findData(chosen);
-    if (index <= 0 && who) {
-        index = person_->findData(static_cast<qlonglong>(who->row()));
-    }
-    person_->setCurrentIndex(std::max(0, index));
-}
-
 void ReviewPage::refresh() {
     line_.reset();
     auto history =
@@ -226,7 +208,7 @@ void ReviewPage::refresh() {
     title_->setText(tr("Is %1 done?").arg(QString::fromStdString(line_->piece().code)));
     sign_->setEnabled(!workspace_.is_read_only());
     warm_->setEnabled(!workspace_.is_read_only());
-    fill_people();
+    person_->load(workspace_);
     offer_verdicts();
     show_evidence();
     show_photos();
@@ -313,14 +295,12 @@ void ReviewPage::verdict_chosen() {
 
 void ReviewPage::sign() {
     const int chosen = verdict_->checkedId();
-    const qlonglong person = person_->currentData().toLongLong();
     if (chosen < 0) {
         wrong_->say(QStringLiteral("stop"), tr("Choose what becomes of it first."));
         return;
     }
-    if (person <= 0) {
-        wrong_->say(QStringLiteral("stop"),
-                    tr("Choose who signs. People are added in Preferences."));
+    if (!person_->is_named()) {
+        wrong_->say(QStringLiteral("stop"), tr("Say who signs: choose or type the name."));
         person_->setFocus();
         return;
     }
@@ -329,10 +309,14 @@ void ReviewPage::sign() {
         again_->setFocus();
         return;
     }
+    const auto person = person_->person(workspace_);
+    if (!person) {
+        return;
+    }
     core::model::Decision decision{.piece = core::model::PieceId::from_row(piece_),
                                    .at = workspace_.now(),
                                    .verdict = verdict,
-                                   .signed_by = core::model::PersonId::from_row(person)};
+                                   .signed_by = *person};
     decision.evidence = presenters::evidence_document(sheet_, workspace_.style());
     const QString why = why_->toPlainText().trimmed();
     decision.why =

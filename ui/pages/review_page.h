@@ -19,6 +19,7 @@ class Banner;
 
 namespace ui::pages {
 
+class PersonBox;
 class PhotoStrip;
 
 /// Is it done? Evidence side by side, contradictions first, and a decision that a person signs.
@@ -35,7 +36,6 @@ class ReviewPage : public Page {
     QWidget* build_evidence();
     QWidget* build_decision();
     void build_photos(QVBoxLayout* column);
-    void fill_people();
     void offer_verdicts();
     void show_evidence();
     void show_photos();
@@ -56,7 +56,7 @@ class ReviewPage : public Page {
     QComboBox* centre_;
     QButtonGroup* verdict_;
     QPlainTextEdit* why_;
-    QComboBox* person_;
+    PersonBox* person_;
     QLabel* again_label_;
     edits::DayField* again_;
     QPushButton* sign_;

@@ -61,13 +61,12 @@ WeighingDialog::WeighingDialog(presenters::Workspace& workspace, const presenter
 
 WeighingDialog::WeighingDialog(presenters::Workspace& workspace, const presenters::PieceLine& line,
                                const core::model::Weighing& corrected, QWidget* parent)
-    : EntryDialog(
-          workspace, "amend_dialog",
-          //: %1 a piece's code, %2 a moment
-          tr("Correct %1: weighing of %2")
-              .arg(QString::fromStdString(line.piece().code),
-                   text::words(corrected.taken_at, workspace.style())),
-          parent),
+    : EntryDialog(workspace, "amend_dialog",
+                  //: %1 a piece's code, %2 a moment
+                  tr("Correct %1: weighing of %2")
+                      .arg(QString::fromStdString(line.piece().code),
+                           text::words(corrected.taken_at, workspace.style())),
+                  parent),
       line_(line), weighing_(corrected) {
     build(true);
     on_scale_->set_value(corrected.on_scale);

@@ -293,7 +293,9 @@ const core::planning::DatedPlan* PlanDraft::plan() const {
     return plan_ ? &*plan_ : nullptr;
 }
 
-std::optional<core::model::BatchId> PlanDraft::accept(const QString& name, bool weighed_now) {
+std::optional<core::model::BatchId> PlanDraft::accept(const QString& name, bool weighed_now,
+                                                      const core::model::Findings& taken_on,
+                                                      std::optional<core::model::PersonId> by) {
     if (!plan_) {
         return {};
     }
@@ -328,11 +330,8 @@ std::optional<core::model::BatchId> PlanDraft::accept(const QString& name, bool 
         }
         start.pieces.push_back(std::move(piece));
     }
-    for (const auto& finding : findings_) {
-        if (finding.severity == core::model::Severity::caution) {
-            start.accepted.push_back(
-                acceptance_of(finding, workspace_.style(), workspace_.now(), workspace_.who()));
-        }
+    for (const auto& caution : taken_on) {
+        start.accepted.push_back(acceptance_of(caution, workspace_.style(), workspace_.now(), by));
     }
     const auto performed = workspace_.perform(std::move(start));
     if (!performed) {

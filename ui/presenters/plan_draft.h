@@ -108,8 +108,11 @@ class PlanDraft : public QObject {
     [[nodiscard]] const core::planning::DatedPlan* plan() const;
 
     /// Makes the batch with its pieces and stages, as one step of undo. `weighed_now` also keeps
-    /// the weights as raw weighings of this moment.
-    std::optional<core::model::BatchId> accept(const QString& name, bool weighed_now);
+    /// the weights as raw weighings of this moment. `taken_on` are the cautions `by` has read and
+    /// takes on; the book refuses them without a person.
+    std::optional<core::model::BatchId> accept(const QString& name, bool weighed_now,
+                                               const core::model::Findings& taken_on,
+                                               std::optional<core::model::PersonId> by);
     /// The plan as an iCalendar file.
     [[nodiscard]] std::optional<QByteArray> calendar(const QString& mark) const;
 

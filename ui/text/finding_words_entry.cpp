@@ -19,6 +19,8 @@ std::span<const FindingSentence> entry_sentences() {
         {"why_missing",
          QT_TRANSLATE_NOOP("FindingWords",
                            "Say in a few words why; the reason is kept with the change.")},
+        {"acceptance_without_name",
+         QT_TRANSLATE_NOOP("FindingWords", "A caution is taken on by a person: say who it is.")},
         {"nothing_entered", QT_TRANSLATE_NOOP("FindingWords", "Nothing is entered yet.")},
         {"not_a_number",
          QT_TRANSLATE_NOOP("FindingWords", "{place} is not a number. Type digits.")},

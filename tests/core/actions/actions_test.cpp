@@ -282,6 +282,11 @@ TEST_F(ActionsTest, NotesDecisionsTicksAndStock) {
         << "equal photos are kept once";
     EXPECT_EQ(refuses(AddNote{{.at = at_s(test_now_s)}}), "reference_missing, nothing_entered");
     does(AcceptFinding{{.piece = piece, .code = "c", .at = at_s(test_now_s), .by = ada}});
+    EXPECT_EQ(refuses(AcceptFinding{{.piece = piece, .code = "c", .at = at_s(test_now_s)}}),
+              "acceptance_without_name");
+    auto nameless = start_batch("B02");
+    nameless.accepted.push_back({.code = "c", .at = at_s(test_now_s)});
+    EXPECT_EQ(refuses(nameless), "acceptance_without_name");
     const auto tick = does(TickTask{{.key = "turn", .at = at_s(test_now_s), .piece = piece}})
                           .id<model::TaskId>(EntryKind::task_tick);
     does(UntickTask{tick});

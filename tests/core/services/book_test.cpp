@@ -40,13 +40,16 @@ Performed must(base::Result<Performed> result) {
 
 TEST_F(BookTest, StartsABatchAsOneActionAndReadsItBack) {
     Book book = open();
+    const auto ida = must(book.perform(AddPerson{{{}, "Ida", "IB"}}, context()))
+                         .id<model::PersonId>(EntryKind::person);
     auto start = saltloft::testing::start_batch("B01");
     start.recipe = AddRecipe{"Loin", R"({"lines":[]})"};
     start.uses.push_back({.ingredient = "salt",
                           .name = "Sea salt",
                           .planned = units::Mass::grams(55.0),
                           .weighed = units::Mass::grams(55.1)});
-    start.accepted.push_back({.code = "dose_coarse", .at = at_s(test_now_s), .why = "checked"});
+    start.accepted.push_back(
+        {.code = "dose_coarse", .at = at_s(test_now_s), .by = ida, .why = "checked"});
     const Performed made = must(book.perform(start, context()));
 
     const auto batch = book.batch_by_code("B01");

@@ -71,6 +71,7 @@ TEST_F(LearningPages, TheReasonGoesIntoTheBatchUnlessTypedOver) {
     salt->set_value(MassShare::percent(2.8)); // the person knows better about the salt
     find<edits::MassField>("new_piece_raw_1")->set_value(core::units::Mass::kilograms(1.5));
     find<QCheckBox>("new_accept")->setChecked(true);
+    find<QComboBox>("new_accept_by")->setEditText(QStringLiteral("Orla Fern"));
     find<QPushButton>("new_start")->click();
     const auto batches = *workspace->book().batches();
     ASSERT_EQ(batches.size(), 3U);
