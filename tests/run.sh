@@ -3,6 +3,6 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 bash packaging/install.sh core ui
-cmake --preset debug >/dev/null
-cmake --build --preset debug
-ctest --preset debug -j "$(nproc)"
+cmake --preset whole >/dev/null
+cmake --build --preset whole
+ctest --preset whole -j "$(nproc)"

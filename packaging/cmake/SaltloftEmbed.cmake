@@ -55,5 +55,6 @@ function(saltloft_embed layer function)
     DEPENDS ${files_in} "${SALTLOFT_EMBED_SCRIPT}"
     COMMENT "Embedding files of ${layer}" VERBATIM)
   target_sources(${target} PRIVATE "${out}")
-  set_source_files_properties("${out}" PROPERTIES SKIP_AUTOMOC ON)
+  set_source_files_properties("${out}" PROPERTIES
+    SKIP_AUTOMOC ON SKIP_UNITY_BUILD_INCLUSION ON)
 endfunction()
