@@ -104,6 +104,10 @@ std::optional<Extent> extent_of(const ChartSpec& spec) {
     if (spec.now) {
         x.take(*spec.now);
     }
+    // A wash or trimming before the first weighing: its words would be cut at the edge.
+    for (const auto& flag : spec.flags) {
+        x.take(flag.x);
+    }
     const bool calendar = spec.time == TimeAxis::calendar;
     x.widen(0.02, calendar ? 43200.0 : 0.5);
     y.widen(0.16, 0.5);
