@@ -18,7 +18,8 @@ std::string_view trimmed(std::string_view text) {
 }
 
 /// "2 us_tablespoon": a count and the id of a measure.
-base::Result<Portion> parse_spoons(std::string_view text, const base::Error& otherwise) {
+base::Result<Portion> parse_spoons(std::string_view text, const base::Error& otherwise,
+                                   units::ParseStyle style) {
     const auto split = text.find_last_of(" \t");
     if (split == std::string_view::npos) {
         return tl::unexpected(otherwise);
@@ -33,7 +34,7 @@ base::Result<Portion> parse_spoons(std::string_view text, const base::Error& oth
     if (word.find('_') == std::string_view::npos) {
         return tl::unexpected(otherwise);
     }
-    const auto count = units::parse_number(text.substr(0, split));
+    const auto count = units::parse_number(text.substr(0, split), style);
     if (!count) {
         return tl::unexpected(count.error());
     }
@@ -43,19 +44,19 @@ base::Result<Portion> parse_spoons(std::string_view text, const base::Error& oth
     return Spoons{*count, std::string(word)};
 }
 
-base::Result<Portion> parse_portion(std::string_view text) {
-    const auto mass = units::parse_mass(text);
+base::Result<Portion> parse_portion(std::string_view text, units::ParseStyle style) {
+    const auto mass = units::parse_mass(text, std::nullopt, style);
     if (mass) {
         return Portion(*mass);
     }
-    const auto volume = units::parse_volume(text);
+    const auto volume = units::parse_volume(text, std::nullopt, style);
     if (volume) {
         return Portion(*volume);
     }
     // Of the two faults the one that understood more of the text is worth showing.
     const bool is_volume =
         mass.error().code == ErrorCode::wrong_kind && volume.error().code != ErrorCode::wrong_kind;
-    return parse_spoons(text, is_volume ? volume.error() : mass.error());
+    return parse_spoons(text, is_volume ? volume.error() : mass.error(), style);
 }
 
 std::string text_of(const Portion& portion) {
@@ -71,15 +72,15 @@ std::string text_of(const Portion& portion) {
 
 } // namespace
 
-base::Result<Amount> parse_amount(std::string_view text, Basis basis) {
+base::Result<Amount> parse_amount(std::string_view text, Basis basis, units::ParseStyle style) {
     text = trimmed(text);
     const auto per = text.find(" per ");
     if (per != std::string_view::npos && text.substr(per) != " per kg") {
-        const auto portion = parse_portion(trimmed(text.substr(0, per)));
+        const auto portion = parse_portion(trimmed(text.substr(0, per)), style);
         if (!portion) {
             return tl::unexpected(portion.error());
         }
-        const auto meat = units::parse_mass(text.substr(per + 5));
+        const auto meat = units::parse_mass(text.substr(per + 5), std::nullopt, style);
         if (!meat) {
             return tl::unexpected(meat.error());
         }
@@ -88,7 +89,7 @@ base::Result<Amount> parse_amount(std::string_view text, Basis basis) {
         }
         return PerMeatAmount{*portion, *meat};
     }
-    const auto share = units::parse_mass_share(text);
+    const auto share = units::parse_mass_share(text, false, style);
     if (share) {
         return ShareAmount{*share, basis};
     }
@@ -96,7 +97,7 @@ base::Result<Amount> parse_amount(std::string_view text, Basis basis) {
         share.error().code != ErrorCode::unknown_unit) {
         return tl::unexpected(share.error());
     }
-    const auto portion = parse_portion(text);
+    const auto portion = parse_portion(text, style);
     if (!portion) {
         return tl::unexpected(portion.error());
     }

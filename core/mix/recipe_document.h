@@ -6,6 +6,7 @@
 #include "core/model/piece.h"
 #include "core/units/mass.h"
 #include "core/units/mass_share.h"
+#include "core/units/parse.h"
 #include "core/units/time.h"
 #include "core/units/volume.h"
 
@@ -162,7 +163,9 @@ tl::expected<RecipeDocument, model::Findings> read_recipe(std::string_view json)
 std::string write_recipe(const RecipeDocument& recipe);
 
 /// "2.5 %", "3 g/100 g", "40 g", "100 mL", "2 us_tablespoon", each also "... per 500 g".
-base::Result<Amount> parse_amount(std::string_view text, Basis basis = Basis::meat);
+base::Result<Amount> parse_amount(std::string_view text, Basis basis = Basis::meat,
+                                  units::ParseStyle style = {});
+/// With a decimal point, as files hold it: parse_amount reads it back in any style but `comma`.
 std::string to_text(const Amount& amount);
 
 /// The stable words of the JSON form ("immersion_pickup", "total_water", "curing_salt").

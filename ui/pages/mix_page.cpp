@@ -74,7 +74,7 @@ MixPage::MixPage(presenters::Workspace& workspace, QWidget* parent) : Page(works
     halves_->addLayout(right_, 1);
     body->addLayout(halves_);
     body->addStretch(1);
-    auto entry = presenters::starting_entry();
+    auto entry = presenters::starting_entry(workspace_.style());
     entry.limits = workspace_.preferences().limit_set;
     show_entry(entry);
 }
@@ -121,7 +121,7 @@ void MixPage::build_recipe(QVBoxLayout* column) {
             recipe_.reset();
             used_past_.reset();
             versions_->clear();
-            auto entry = presenters::starting_entry();
+            auto entry = presenters::starting_entry(workspace_.style());
             entry.meat = meat_->text();
             entry.limits = workspace_.preferences().limit_set;
             show_entry(entry);

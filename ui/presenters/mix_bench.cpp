@@ -32,8 +32,16 @@ QString trimmed(const QString& text) {
     return text.trimmed();
 }
 
-QString share_text(const std::optional<MassShare>& share) {
-    return share ? QString::number(share->in_percent(), 'g', 12) + QStringLiteral(" %") : QString();
+/// As it is typed here and read back: the language's decimal sign, no grouping.
+QString spelled(QString number, const text::Style& style) {
+    return number.replace(QLatin1Char('.'), style.locale.decimalPoint());
+}
+QString spelled(double value, const text::Style& style) {
+    return spelled(QString::number(value, 'g', 12), style);
+}
+
+QString share_text(const std::optional<MassShare>& share, const text::Style& style) {
+    return share ? spelled(share->in_percent(), style) + QStringLiteral(" %") : QString();
 }
 
 bool is_drink(IngredientKind kind) {
@@ -189,8 +197,8 @@ class EntryReader {
         made.as_wash = typed.as_wash;
         made.note = typed.note;
         made.rub = typed.rub;
-        const auto amount =
-            core::mix::parse_amount(trimmed(typed.amount).toStdString(), typed.basis);
+        const auto amount = core::mix::parse_amount(trimmed(typed.amount).toStdString(),
+                                                    typed.basis, text::parse_style(style_));
         if (amount) {
             made.amount = *amount;
         } else {
@@ -235,13 +243,14 @@ MixReading read_entry(const MixEntry& entry, const text::Style& style) {
     return EntryReader(entry, style).run();
 }
 
-MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style&) {
+MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style& style) {
     MixEntry entry;
     entry.name = QString::fromStdString(recipe.name);
     entry.method = recipe.method;
     entry.limits = QString::fromStdString(recipe.limits);
-    entry.uptake = share_text(recipe.method == Method::injected ? recipe.pump : recipe.pickup);
-    entry.loss = share_text(recipe.expected_loss);
+    entry.uptake =
+        share_text(recipe.method == Method::injected ? recipe.pump : recipe.pickup, style);
+    entry.loss = share_text(recipe.expected_loss, style);
     entry.skin_on = recipe.meat.skin != core::model::SkinSide::none;
     entry.fatty = recipe.meat.fatty;
     entry.moisture = recipe.meat.moisture;
@@ -252,10 +261,9 @@ MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style&) {
     for (const auto& wish : recipe.wishes) {
         const bool exact = wish.at_least && wish.at_most && *wish.at_least == *wish.at_most;
         if (exact && wish.what == core::mix::Aim::salt && entry.salt_wish.isEmpty()) {
-            entry.salt_wish = share_text(wish.at_least);
+            entry.salt_wish = share_text(wish.at_least, style);
         } else if (exact && wish.what == core::mix::Aim::nitrite && entry.nitrite_wish.isEmpty()) {
-            entry.nitrite_wish =
-                QString::number(wish.at_least->in_ppm(), 'g', 12) + QStringLiteral(" ppm");
+            entry.nitrite_wish = spelled(wish.at_least->in_ppm(), style) + QStringLiteral(" ppm");
         } else {
             entry.other_wishes.push_back(wish);
         }
@@ -263,11 +271,11 @@ MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style&) {
     for (const auto& line : recipe.lines) {
         MixLineEntry made;
         made.ingredient = QString::fromStdString(line.ingredient);
-        made.amount = QString::fromStdString(core::mix::to_text(line.amount));
+        made.amount = spelled(QString::fromStdString(core::mix::to_text(line.amount)), style);
         if (const auto* share = std::get_if<core::mix::ShareAmount>(&line.amount)) {
             made.basis = share->basis;
         }
-        made.label = label_words(line.label);
+        made.label = label_words(line.label, style);
         made.held = line.held;
         made.as_wash = line.as_wash;
         made.note = line.note;
@@ -277,11 +285,16 @@ MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style&) {
     return entry;
 }
 
-MixEntry starting_entry() {
+MixEntry starting_entry(const text::Style& style) {
     MixEntry entry;
     const auto basis = core::mix::Basis::meat;
     entry.lines = {
-        {QStringLiteral("table_salt"), QStringLiteral("2.5 %"), basis, {}, false, false},
+        {QStringLiteral("table_salt"),
+         spelled(2.5, style) + QStringLiteral(" %"),
+         basis,
+         {},
+         false,
+         false},
         {QStringLiteral("white_sugar"), QStringLiteral("1 %"), basis, {}, false, false},
         {QStringLiteral("black_pepper"), QStringLiteral("5 g/kg"), basis, {}, false, false}};
     return entry;
@@ -326,36 +339,36 @@ core::base::Result<Label> parse_label(const QString& text, IngredientKind kind,
     return label;
 }
 
-QString label_words(const Label& label) {
+QString label_words(const Label& label, const text::Style& style) {
     QStringList parts;
     const auto share = [&](const char* word, const std::optional<MassShare>& value) {
         if (value) {
-            parts << QLatin1String(word) + QLatin1Char(' ') + share_text(value);
+            parts << QLatin1String(word) + QLatin1Char(' ') + share_text(value, style);
         }
     };
     share("nitrite", label.nitrite);
     share("nitrate", label.nitrate);
     if (label.alcohol) {
-        parts << QStringLiteral("alcohol ") +
-                     QString::number(label.alcohol->in_percent(), 'g', 12) + QStringLiteral(" %");
+        parts << QStringLiteral("alcohol ") + spelled(label.alcohol->in_percent(), style) +
+                     QStringLiteral(" %");
     }
     share("salt", label.salt);
     share("sodium", label.sodium);
     if (label.sodium_per_volume) {
         parts << QStringLiteral("sodium %1 g per %2 mL")
-                     .arg(label.sodium_per_volume->sodium.in_grams(), 0, 'g', 12)
-                     .arg(label.sodium_per_volume->serving.in_millilitres(), 0, 'g', 12);
+                     .arg(spelled(label.sodium_per_volume->sodium.in_grams(), style),
+                          spelled(label.sodium_per_volume->serving.in_millilitres(), style));
     }
     if (label.salt_per_100ml) {
         parts << QStringLiteral("salt %1 g per 100 mL")
-                     .arg(label.salt_per_100ml->in_grams(), 0, 'g', 12);
+                     .arg(spelled(label.salt_per_100ml->in_grams(), style));
     }
     share("sugar", label.sugar);
     share("acid", label.acid);
     share("water", label.water);
     if (label.density) {
         parts << QStringLiteral("density ") +
-                     QString::number(label.density->in_grams_per_millilitre(), 'g', 12);
+                     spelled(label.density->in_grams_per_millilitre(), style);
     }
     return parts.join(QStringLiteral("; "));
 }

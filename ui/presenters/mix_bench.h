@@ -67,14 +67,14 @@ MixReading read_entry(const MixEntry& entry, const text::Style& style);
 MixEntry entry_of(const core::mix::RecipeDocument& recipe, const text::Style& style);
 
 /// A first recipe to change: salt and a labelled curing salt on whole muscle.
-MixEntry starting_entry();
+MixEntry starting_entry(const text::Style& style);
 
 /// What a label says, as text: pairs divided by semicolons, the same words as the recipe document
 /// (nitrite, nitrate, alcohol, salt, sodium, sugar, density); a lone strength of a spirit or wine
 /// needs no word.
 core::base::Result<core::mix::Label>
 parse_label(const QString& text, core::facts::IngredientKind kind, const text::Style& style);
-QString label_words(const core::mix::Label& label);
+QString label_words(const core::mix::Label& label, const text::Style& style);
 /// What to read off this kind's label, as a placeholder.
 QString label_hint(core::facts::IngredientKind kind);
 

@@ -295,7 +295,7 @@ TEST(MixLabelText, ReadsAndWritesTheSame) {
         const auto label =
             presenters::parse_label(QString::fromUtf8(words), IngredientKind::sauce, style);
         ASSERT_TRUE(label.has_value()) << words;
-        EXPECT_EQ(presenters::label_words(*label).toStdString(), words);
+        EXPECT_EQ(presenters::label_words(*label, style).toStdString(), words);
     }
     EXPECT_DOUBLE_EQ(
         presenters::parse_label(QStringLiteral("80 proof US"), IngredientKind::spirit, style)
@@ -310,6 +310,33 @@ TEST(MixLabelText, ReadsAndWritesTheSame) {
             .has_value());
     EXPECT_FALSE(presenters::parse_label(QStringLiteral("80 proof"), IngredientKind::spirit, style)
                      .has_value());
+}
+
+// With a decimal comma "1.025" is a thousand and twenty-five: what a recipe holds must be spelled
+// in the sign it is read with, or opening and keeping it would change a dose.
+TEST(MixEntryText, ComesBackTheSameWithADecimalComma) {
+    text::Style style;
+    style.locale = QLocale(QLocale::German, QLocale::Germany);
+    core::mix::RecipeDocument recipe;
+    recipe.method = core::mix::Method::immersion_pickup;
+    recipe.pickup = core::units::MassShare::percent(10.125);
+    core::mix::Line salt{.ingredient = "table_salt",
+                         .amount = core::mix::ShareAmount{core::units::MassShare::percent(2.125)}};
+    salt.label.density = core::units::Density::grams_per_millilitre(1.025);
+    salt.label.nitrite = core::units::MassShare::percent(0.625);
+    core::mix::Line water{.ingredient = "water",
+                          .amount = core::mix::FixedAmount{core::units::Volume::millilitres(1.5)}};
+    recipe.lines = {salt, water};
+    recipe.wishes = {{.what = core::mix::Aim::salt,
+                      .at_least = core::units::MassShare::percent(2.375),
+                      .at_most = core::units::MassShare::percent(2.375)}};
+    auto entry = presenters::entry_of(recipe, style);
+    EXPECT_EQ(entry.lines[0].amount.toStdString(), "2,125 %");
+    EXPECT_EQ(entry.lines[1].amount.toStdString(), "1,5 mL");
+    entry.meat = QStringLiteral("1 kg");
+    const auto read = presenters::read_entry(entry, style);
+    EXPECT_TRUE(read.faults.empty());
+    EXPECT_EQ(core::mix::write_recipe(read.recipe), core::mix::write_recipe(recipe));
 }
 
 } // namespace
