@@ -5494,7 +5494,7 @@
     </message>
     <message>
         <source>Keep until</source>
-        <translation>Haltbar bis</translation>
+        <translation>Aufheben bis</translation>
     </message>
     <message>
         <source>▲ %1, past</source>
@@ -8863,7 +8863,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Keep &amp;until</source>
-        <translation>&amp;Haltbar bis</translation>
+        <translation>A&amp;ufheben bis</translation>
     </message>
     <message>
         <source>How</source>
