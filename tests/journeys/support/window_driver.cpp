@@ -22,6 +22,10 @@ WindowDriver::WindowDriver() {
     window_->resize(1180, 760);
     window_->show();
     EXPECT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+    window_->activateWindow();
+    if (!QTest::qWaitForWindowActive(window_.get(), 500)) {
+        QApplication::setActiveWindow(window_.get()); // a bare X server has nobody who would
+    }
 }
 
 void WindowDriver::click(const char* button, QWidget* root) {
