@@ -11,8 +11,8 @@ using model::Severity;
 using units::Mass;
 
 constexpr Mass heaviest = Mass::kilograms(5000); // a lot on a floor scale; beyond is a slip
-constexpr std::size_t largest_photo = 32U * 1024 * 1024;
-constexpr std::size_t longest_text = 1U * 1024 * 1024;
+constexpr std::size_t largest_photo = std::size_t{32} * 1024 * 1024;
+constexpr std::size_t longest_text = std::size_t{1024} * 1024;
 
 /// Collects findings; one function a kind of value, so that every command is judged alike.
 class Judge {

@@ -17,7 +17,8 @@ class Id {
     [[nodiscard]] constexpr bool is_assigned() const { return row_ > 0; }
     /// Only meaningful when assigned.
     [[nodiscard]] constexpr std::int64_t row() const { return row_; }
-    friend constexpr auto operator<=>(Id, Id) = default;
+    // clang-tidy 14 takes what this compares with for a null pointer.
+    friend constexpr auto operator<=>(Id, Id) = default; // NOLINT(modernize-use-nullptr)
 
   private:
     explicit constexpr Id(std::int64_t row) : row_(row) {}

@@ -68,6 +68,7 @@ bool may_be_humidity(const ColumnProfile& p) {
 void guess_columns(const StampedTable& in, std::vector<Candidate>& temperature,
                    std::vector<Candidate>& humidity) {
     std::vector<std::size_t> taken;
+    taken.reserve(temperature.size() + humidity.size());
     for (const auto& c : temperature) {
         taken.push_back(c.column);
     }

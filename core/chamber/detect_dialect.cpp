@@ -167,7 +167,7 @@ FormChoice choose_order(const Layout& layout, const StampPlace& dmy, const Stamp
         return choice(hints.remembered->stamp, 0.95, Evidence::remembered);
     }
     if (hints.not_after) {
-        constexpr std::int64_t slack = 2 * 86400; // zones, and clocks a little fast
+        constexpr std::int64_t slack = std::int64_t{2} * 86400; // zones, and clocks a little fast
         const auto limit = hints.not_after->unix_seconds() + slack;
         if ((day_steps.latest > limit) != (month_steps.latest > limit)) {
             return choice(day_steps.latest > limit ? StampForm::month_day_year

@@ -37,7 +37,7 @@ std::optional<Instant> LocalClock::moment(std::int64_t local_seconds,
 std::optional<Instant> LocalClock::in_zone(std::int64_t local_seconds) {
     // Away from changes of the clock the offset of the last stamp still holds: one comparison
     // instead of a search of the zone's rules. Two days are more than any change shifts.
-    constexpr std::int64_t margin = 2 * 86400;
+    constexpr std::int64_t margin = std::int64_t{2} * 86400;
     if (span_) {
         const std::int64_t guess = local_seconds - span_->offset_seconds;
         // Not `begin + margin`: a zone's first span begins at the lowest number there is.
@@ -65,7 +65,7 @@ Instant LocalClock::nearer_to_course(const units::LocalMoments& two) const {
     }
     // A line out of order must not pull its successors back an hour, hence the front; a second
     // log pasted behind a later one has a front far away, hence the previous line.
-    constexpr std::int64_t near = 3 * 3600;
+    constexpr std::int64_t near = std::int64_t{3} * 3600;
     const auto from_front = std::llabs(front_->unix_seconds() - two.first.unix_seconds()) < near;
     const std::int64_t course = (from_front ? *front_ : *previous_).unix_seconds() + step_;
     const auto distance = [&](Instant at) { return std::llabs(at.unix_seconds() - course); };

@@ -71,7 +71,7 @@ base::Status LogReader::take_text(std::string_view text) {
             const std::size_t room = longest_line + 1 - partial_.size();
             partial_.append(piece.substr(0, room));
             if (end != std::string_view::npos) {
-                const auto done = take_line(partial_);
+                auto done = take_line(partial_);
                 partial_.clear();
                 if (!done) {
                     return done;
@@ -195,14 +195,14 @@ void LogReader::reject(RejectReason reason, std::string_view line) {
 }
 
 base::Status LogReader::hand_over() {
-    const auto done = sink_(chunk_, tally_);
+    auto done = sink_(chunk_, tally_);
     chunk_.clear();
     return done;
 }
 
 base::Status LogReader::finish() {
     if (!partial_.empty()) {
-        const auto done = take_line(partial_);
+        auto done = take_line(partial_);
         partial_.clear();
         if (!done) {
             return done;

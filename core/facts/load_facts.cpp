@@ -4,6 +4,7 @@
 #include "core/units/parse.h"
 
 #include <cassert>
+#include <fmt/format.h>
 #include <set>
 
 namespace core::facts {
@@ -198,9 +199,9 @@ auto read_list(std::string_view text, const std::string& file, const std::string
     std::vector<decltype(read(top, sources))> entries;
     std::set<std::string> ids;
     for (const auto& item : top.array(field)) {
-        const std::string place = file + "." + field + "[" + std::to_string(entries.size()) + "]";
+        const std::string place = fmt::format("{}.{}[{}]", file, field, entries.size());
         const FactObject unnamed(item, place);
-        const FactObject object(item, file + "." + field + "." + unnamed.text("id"));
+        const FactObject object(item, fmt::format("{}.{}.{}", file, field, unnamed.text("id")));
         if (!ids.insert(object.text("id")).second) {
             object.fail(ErrorCode::conflict, "id", "used twice");
         }

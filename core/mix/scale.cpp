@@ -70,11 +70,13 @@ std::optional<PreBlend> smallest_blend(const std::vector<ScaleLine>& lines, Mass
     if (parts.size() < 2 || half_step_error(total, step) > wanted_dose_error) {
         return std::nullopt;
     }
-    for (double grams = batch_step_grams; grams <= largest_batch_grams; grams += batch_step_grams) {
-        if (Mass::grams(grams) < total) {
+    constexpr auto batches = static_cast<int>(largest_batch_grams / batch_step_grams);
+    for (int n = 1; n <= batches; ++n) {
+        const Mass batch = Mass::grams(n * batch_step_grams);
+        if (batch < total) {
             continue;
         }
-        const auto blend = blend_of(parts, total, step, Mass::grams(grams));
+        auto blend = blend_of(parts, total, step, batch);
         if (blend && blend->error <= wanted_dose_error) {
             return blend;
         }

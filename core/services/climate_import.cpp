@@ -196,7 +196,7 @@ import_climate_log(const std::string& book_path, const ClimateImportRequest& req
         ImportWriter writer(book, request);
         ClimateImportReport report{{.made_at = request.now}, {}};
         const auto sink = [&](auto chunk, const chamber::LogTally& so_far) -> base::Status {
-            const auto stored = store::guarded([&] { writer.append(chunk); });
+            auto stored = store::guarded([&] { writer.append(chunk); });
             if (stored && progress) {
                 progress({so_far.bytes, file->size(), so_far.readings});
             }

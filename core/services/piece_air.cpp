@@ -114,7 +114,7 @@ std::vector<AirReading> PieceAir::read(const model::Sensor& sensor, Instant from
         return {};
     }
     const auto offsets = chamber::offsets_of(sensor);
-    const auto half = Duration::seconds(model::width_seconds(level) / 2);
+    const auto half = Duration::seconds(0.5 * static_cast<double>(model::width_seconds(level)));
     std::vector<AirReading> readings;
     for (const auto& bucket : *buckets) {
         if (!bucket.temperature || !bucket.humidity) {

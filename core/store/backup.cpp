@@ -185,6 +185,7 @@ std::vector<std::string> backup_files(const std::string& book_path, const std::s
         return fs::last_write_time(a, error) > fs::last_write_time(b, error);
     });
     std::vector<std::string> paths;
+    paths.reserve(files.size());
     for (const fs::path& file : files) {
         paths.push_back(file.string());
     }

@@ -103,7 +103,7 @@ std::string restore(const std::string& book, const std::string& backup, units::I
                 refuse(ErrorCode::damaged, "the backup does not pass its check", backup);
             }
         }
-        const std::string kept = fs::exists(book) ? keep_replaced(book, now) : std::string();
+        std::string kept = fs::exists(book) ? keep_replaced(book, now) : std::string();
         rename_over(incoming, book);
         return kept;
     } catch (...) {

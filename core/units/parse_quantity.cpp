@@ -175,7 +175,7 @@ base::Result<double> parse_number(std::string_view text, ParseStyle style) {
     if (scanner.at_end()) {
         return base::fault(ErrorCode::empty_input);
     }
-    const auto value = scanner.number(style);
+    auto value = scanner.number(style);
     if (value && !scanner.at_end()) {
         return base::fault(ErrorCode::trailing_text, std::string(scanner.rest()));
     }

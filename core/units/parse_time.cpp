@@ -153,7 +153,7 @@ base::Result<Day> parse_day(std::string_view text) {
     if (rest.empty()) {
         return base::fault(ErrorCode::empty_input);
     }
-    const auto day = take_day(rest, text);
+    auto day = take_day(rest, text);
     if (day && !rest.empty()) {
         return base::fault(ErrorCode::trailing_text, std::string(rest));
     }

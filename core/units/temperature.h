@@ -46,7 +46,8 @@ class Temperature {
     friend constexpr TemperatureStep operator-(Temperature a, Temperature b) {
         return TemperatureStep::kelvins(a.kelvins_ - b.kelvins_);
     }
-    friend constexpr auto operator<=>(Temperature, Temperature) = default;
+    // clang-tidy 14 takes what this compares with for a null pointer.
+    friend constexpr auto operator<=>(Temperature, Temperature) = default; // NOLINT(modernize-use-nullptr)
 
   private:
     explicit constexpr Temperature(double kelvins) : kelvins_(kelvins) {}

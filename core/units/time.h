@@ -43,7 +43,8 @@ class Instant {
     friend constexpr Duration operator-(Instant a, Instant b) {
         return Duration::seconds(static_cast<double>(a.seconds_ - b.seconds_));
     }
-    friend constexpr auto operator<=>(Instant, Instant) = default;
+    // clang-tidy 14 takes what this compares with for a null pointer.
+    friend constexpr auto operator<=>(Instant, Instant) = default; // NOLINT(modernize-use-nullptr)
 
   private:
     explicit constexpr Instant(std::int64_t seconds) : seconds_(seconds) {}
@@ -70,7 +71,8 @@ class Day {
     friend constexpr Day operator+(Day d, int days) { return Day(d.days_ + days); }
     friend constexpr Day operator-(Day d, int days) { return Day(d.days_ - days); }
     friend constexpr int operator-(Day a, Day b) { return a.days_ - b.days_; }
-    friend constexpr auto operator<=>(Day, Day) = default;
+    // clang-tidy 14 takes what this compares with for a null pointer.
+    friend constexpr auto operator<=>(Day, Day) = default; // NOLINT(modernize-use-nullptr)
 
   private:
     explicit constexpr Day(std::int32_t days) : days_(days) {}

@@ -73,7 +73,7 @@ int Zone::minute_of_day(Instant at) const {
 
 Instant Zone::instant_at(Day day, int minute) const {
     const date::local_seconds local(std::chrono::seconds(
-        static_cast<std::int64_t>(day.days_since_epoch()) * 86400 + minute * 60));
+        static_cast<std::int64_t>(day.days_since_epoch()) * 86400 + std::int64_t{minute} * 60));
     const auto info = zone_of(zone_).get_info(local);
     // In a gap the clock jumps over `local`: info.second begins exactly where the gap ends.
     if (info.result == date::local_info::nonexistent) {
