@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Builds every fuzz target and runs it for a while over the kept corpus.
+# Builds every fuzz target and runs it for a while over the kept corpus: a folder of inputs that once
+# failed or were written by hand, and TARGET.tar.xz, what long runs found (DEVELOPERS.md).
 # Usage: tests/fuzz/slice.sh [SECONDS each, default 10] [TARGET ...]
 # New inputs go to a temporary folder; what fails is left in build/fuzz/findings.
 set -euo pipefail
@@ -19,7 +20,8 @@ findings=build/fuzz/findings
 found_new=$(mktemp -d)
 trap 'rm -rf "$found_new"' EXIT
 for target in "${targets[@]}"; do
-  mkdir -p "$findings/$target" "$found_new/$target"
+  mkdir -p "$findings/$target" "$found_new/$target" "$found_new/kept/$target"
+  tar -xJf "tests/fuzz/corpus/$target.tar.xz" -C "$found_new/kept/$target"
   log=$findings/$target.log
   # Quantities are short; a long one only makes the others rare.
   longest=65536
@@ -27,7 +29,7 @@ for target in "${targets[@]}"; do
   if ! build/fuzz/tests/fuzz/fuzz_"$target" -max_total_time="$seconds" -timeout=60 \
       -rss_limit_mb=2048 -max_len=$longest -print_final_stats=1 \
       -artifact_prefix="$findings/$target/" \
-      "$found_new/$target" "tests/fuzz/corpus/$target" >"$log" 2>&1; then
+      "$found_new/$target" "tests/fuzz/corpus/$target" "$found_new/kept/$target" >"$log" 2>&1; then
     tail -n 60 "$log"
     echo "fuzz_$target found a fault; its input is in $findings/$target" >&2
     exit 1

@@ -6,7 +6,7 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 export JOBS=${JOBS:-1}
 gates=("$@")
-[ ${#gates[@]} -gt 0 ] || gates=(format cppcheck tidy clazy asan coverage mutants bench fuzz)
+[ ${#gates[@]} -gt 0 ] || gates=(format cppcheck core tidy clazy asan mutants bench fuzz)
 bash packaging/install.sh core ui gate full
 mkdir -p build/gates
 failed=()
