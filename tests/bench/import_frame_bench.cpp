@@ -81,10 +81,10 @@ Scene furnish(ui::presenters::Workspace& workspace) {
     scene.sensor.name = "Logger";
     const auto sensor = workspace.perform(core::actions::AddSensor{scene.sensor});
     scene.sensor.id = sensor->id<core::model::SensorId>(core::model::EntryKind::sensor);
-    core::actions::StartBatch batch;
+    core::actions::StartBatch batch{
+        .batch = {.started = core::units::Day::from_days_since_epoch(20'500)}};
     batch.batch.code = "B1";
     batch.batch.product = "coppa";
-    batch.batch.started = core::units::Day::from_days_since_epoch(20'500);
     core::actions::NewPiece piece;
     piece.piece.code = "P1";
     piece.piece.state = core::model::PieceState::drying;
@@ -106,16 +106,14 @@ void say(const char* what, std::vector<Spent> all) {
     if (all.empty()) {
         return;
     }
-    const auto longest = [&](double Spent::*part) {
-        return std::max_element(all.begin(), all.end(), [part](const Spent& a, const Spent& b) {
-                   return a.*part < b.*part;
-               })->*part;
-    };
+    Spent longest;
+    for (const Spent& each : all) {
+        longest = {std::max(longest.wall, each.wall), std::max(longest.own, each.own)};
+    }
     std::sort(all.begin(), all.end(),
               [](const Spent& a, const Spent& b) { return a.wall < b.wall; });
     std::printf("%-34s %6zu   longest %7.1f ms wall, %6.1f ms own   99 of 100 within %6.1f ms\n",
-                what, all.size(), longest(&Spent::wall), longest(&Spent::own),
-                all[all.size() * 99 / 100].wall);
+                what, all.size(), longest.wall, longest.own, all[all.size() * 99 / 100].wall);
 }
 
 } // namespace
@@ -177,7 +175,8 @@ int main(int argc, char** argv) {
                                                      (*dialog.import().looked())->detection.dialect,
                                                      now,
                                                      {}};
-        static_cast<void>(core::services::import_climate_log(workspace.book().path(), request));
+        static_cast<void>(
+            core::services::import_climate_log(workspace.book().path(), request, {}, {}));
     });
     std::printf("baseline: the same log once more on the calling thread %.0f ms\n", whole.wall);
     return 0;

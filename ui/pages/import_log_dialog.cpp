@@ -75,6 +75,10 @@ ImportLogDialog::ImportLogDialog(presenters::Workspace& workspace,
     resize(look::lines(this, 46), look::lines(this, 34));
 }
 
+ImportLogDialog::~ImportLogDialog() {
+    hide();
+}
+
 void ImportLogDialog::build_choices(QVBoxLayout* column) {
     auto* form = new QFormLayout;
     auto* row = new QHBoxLayout;

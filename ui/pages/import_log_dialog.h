@@ -32,6 +32,8 @@ class ImportLogDialog : public QDialog {
   public:
     ImportLogDialog(presenters::Workspace& workspace, std::vector<core::model::Sensor> sensors,
                     QWidget* parent);
+    /// Hides first: the field that loses the focus would else call a form that is half gone.
+    ~ImportLogDialog() override;
     void set_file(const QString& path);
     /// For tests: the worker behind the form.
     [[nodiscard]] presenters::LogImport& import() { return *import_; }
