@@ -5,6 +5,7 @@
 #include "core/chamber/log_reader.h"
 #include "core/model/climate.h"
 
+#include <chrono>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -42,6 +43,8 @@ struct ClimateImportRequest {
     std::optional<model::PersonId> who;
     /// One transaction each. Smaller ones let another connection's change in sooner.
     std::size_t readings_per_chunk = 50'000;
+    /// After each transaction, so that whoever waits for the book gets it. Zero where nobody does.
+    std::chrono::milliseconds pause_between_chunks{0};
 };
 
 struct ClimateImportProgress {

@@ -8,6 +8,7 @@
 #include <cerrno>
 #include <filesystem>
 #include <fstream>
+#include <thread>
 
 namespace core::services {
 
@@ -197,6 +198,9 @@ import_climate_log(const std::string& book_path, const ClimateImportRequest& req
         ClimateImportReport report{{.made_at = request.now}, {}};
         const auto sink = [&](auto chunk, const chamber::LogTally& so_far) -> base::Status {
             auto stored = store::guarded([&] { writer.append(chunk); });
+            if (request.pause_between_chunks.count() > 0) {
+                std::this_thread::sleep_for(request.pause_between_chunks);
+            }
             if (stored && progress) {
                 progress({so_far.bytes, file->size(), so_far.readings});
             }

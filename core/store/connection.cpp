@@ -4,14 +4,26 @@
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
 
+#include <chrono>
 #include <cstdint>
 #include <sqlite3.h>
+#include <thread>
 
 namespace core::store {
 
 namespace {
 
 constexpr int busy_timeout_ms = 3000;
+
+/// SQLite's own waiting grows to a tenth of a second between two looks and misses the moments in
+/// which another connection lets go between two transactions; a window would stand still for it.
+int look_again_soon(void* /*unused*/, int looks) {
+    if (looks >= busy_timeout_ms) {
+        return 0;
+    }
+    std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    return 1;
+}
 
 int flags_of(Access access) {
     switch (access) {
@@ -72,6 +84,7 @@ Connection::Connection(const std::string& path, Access access, const std::string
     : database_(std::make_unique<SQLite::Database>(access == Access::read_frozen ? frozen_uri(path)
                                                                                  : path,
                                                    flags_of(access), busy_timeout_ms, vfs)) {
+    sqlite3_busy_handler(database_->getHandle(), look_again_soon, nullptr);
     set_up(*database_);
 }
 

@@ -430,10 +430,6 @@
         <translation>Trockenkraft, Pa</translation>
     </message>
     <message>
-        <source> · %1 (%2 to %3)</source>
-        <translation> · %1 (%2 bis %3)</translation>
-    </message>
-    <message>
         <source> · dew point %1</source>
         <translation> · Taupunkt %1</translation>
     </message>

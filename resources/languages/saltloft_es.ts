@@ -430,10 +430,6 @@
         <translation>fuerza de secado, Pa</translation>
     </message>
     <message>
-        <source> · %1 (%2 to %3)</source>
-        <translation> · %1 (%2 a %3)</translation>
-    </message>
-    <message>
         <source> · dew point %1</source>
         <translation> · punto de rocío %1</translation>
     </message>

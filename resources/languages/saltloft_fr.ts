@@ -430,10 +430,6 @@
         <translation>force de séchage, Pa</translation>
     </message>
     <message>
-        <source> · %1 (%2 to %3)</source>
-        <translation> · %1 (%2 à %3)</translation>
-    </message>
-    <message>
         <source> · dew point %1</source>
         <translation> · point de rosée %1</translation>
     </message>

@@ -430,10 +430,6 @@
         <translation>forza essiccante, Pa</translation>
     </message>
     <message>
-        <source> · %1 (%2 to %3)</source>
-        <translation> · %1 (da %2 a %3)</translation>
-    </message>
-    <message>
         <source> · dew point %1</source>
         <translation> · punto di rugiada %1</translation>
     </message>

@@ -429,10 +429,6 @@
         <translation>干燥力，Pa</translation>
     </message>
     <message>
-        <source> · %1 (%2 to %3)</source>
-        <translation> · %1（%2 至 %3）</translation>
-    </message>
-    <message>
         <source> · dew point %1</source>
         <translation> · 露点 %1</translation>
     </message>

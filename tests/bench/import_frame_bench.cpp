@@ -140,18 +140,21 @@ int main(int argc, char** argv) {
     dialog.import().wait();
 
     std::vector<Spent> turns;
+    std::vector<Spent> after;
     std::vector<Spent> entries;
     QElapsedTimer all;
     all.start();
-    turns.push_back(
-        spent([&] { dialog.findChild<QPushButton*>(QStringLiteral("import_start"))->click(); }));
+    const Spent click =
+        spent([&] { dialog.findChild<QPushButton*>(QStringLiteral("import_start"))->click(); });
     QElapsedTimer since_entry;
     since_entry.start();
     QElapsedTimer quiet;
     quiet.start();
     int n = 0;
     while (dialog.import().is_running() || quiet.elapsed() < 500) {
-        turns.push_back(spent([] { QCoreApplication::processEvents(QEventLoop::AllEvents); }));
+        const bool running = dialog.import().is_running();
+        const Spent turn = spent([] { QCoreApplication::processEvents(QEventLoop::AllEvents); });
+        (running && dialog.import().is_running() ? turns : after).push_back(turn);
         if (dialog.import().is_running()) {
             quiet.restart();
             if (since_entry.elapsed() > 150) {
@@ -167,7 +170,9 @@ int main(int argc, char** argv) {
     }
     std::printf("%d readings in %.0f ms beside the open window\n", readings,
                 static_cast<double>(all.elapsed()) - 500);
-    say("turns of the loop", turns);
+    say("the click on Import", {click});
+    say("turns of the loop while it runs", turns);
+    say("turns after the last reading", after);
     say("a weighing kept meanwhile", entries);
     const Spent whole = spent([&] {
         core::services::ClimateImportRequest request{log.toStdString(),

@@ -68,31 +68,7 @@ double middle_of(const SeriesPoint& point) {
     return (x_of(point.from) + x_of(point.to)) / 2.0;
 }
 
-QString reading_of(const SeriesPoint& point, const text::Style& style) {
-    QString reading = text::words(point.from, style);
-    const auto spread = [&](const auto& s) {
-        reading += ClimateChart::tr(" \u00B7 %1 (%2 to %3)")
-                       .arg(text::words(s.mean, style), text::words(s.low, style),
-                            text::words(s.high, style));
-    };
-    if (point.temperature) {
-        spread(*point.temperature);
-    }
-    if (point.humidity) {
-        spread(*point.humidity);
-    }
-    if (point.dew_point) {
-        reading +=
-            ClimateChart::tr(" \u00B7 dew point %1").arg(text::words(*point.dew_point, style));
-    }
-    if (point.drying_force) {
-        reading += ClimateChart::tr(" \u00B7 drying force %1 Pa")
-                       .arg(text::number_words(point.drying_force->in_pascals(), style, 0));
-    }
-    return reading;
-}
-
-/// The same for the table: a cell a quantity.
+/// A point in words for the table: a cell a quantity.
 QStringList cells_of(const SeriesPoint& point, const text::Style& style) {
     const auto spread = [&](const auto& s) {
         return s ? ClimateChart::tr("%1 (%2 to %3)")
@@ -105,6 +81,25 @@ QStringList cells_of(const SeriesPoint& point, const text::Style& style) {
             point.drying_force ? ClimateChart::tr("%1 Pa").arg(
                                      text::number_words(point.drying_force->in_pascals(), style, 0))
                                : QString()};
+}
+
+/// The same on one line, from its cells: a year's chart has thousands of points, and their words
+/// are what takes its time.
+QString reading_of(const SeriesPoint& point, const QStringList& cells, const text::Style& style) {
+    QString reading = cells[0];
+    for (const int spread : {1, 2}) {
+        if (!cells[spread].isEmpty()) {
+            reading += QStringLiteral(" \u00B7 ") + cells[spread];
+        }
+    }
+    if (point.dew_point) {
+        reading += ClimateChart::tr(" \u00B7 dew point %1").arg(cells[3]);
+    }
+    if (point.drying_force) {
+        reading += ClimateChart::tr(" \u00B7 drying force %1 Pa")
+                       .arg(text::number_words(point.drying_force->in_pascals(), style, 0));
+    }
+    return reading;
 }
 
 /// Calls `each(point)` by time, and `blank(x)` where a gap begins.
@@ -177,9 +172,9 @@ class Builder {
             curve.series,
             [&](const SeriesPoint& point) {
                 if (const auto v = values_of(point, quantity_, style_)) {
-                    put(middle_of(point), *v, reading_of(point, style_),
-                        point.dew_point ? axis_value(*point.dew_point, style_) : nothing,
-                        cells_of(point, style_));
+                    const QStringList cells = cells_of(point, style_);
+                    put(middle_of(point), *v, reading_of(point, cells, style_),
+                        point.dew_point ? axis_value(*point.dew_point, style_) : nothing, cells);
                 }
             },
             [&](double x) {

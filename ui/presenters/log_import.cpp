@@ -2,6 +2,7 @@
 
 #include <QFutureWatcher>
 #include <QtConcurrent>
+#include <chrono>
 
 namespace ui::presenters {
 
@@ -49,8 +50,10 @@ void LogImport::start(const std::string& book_path, core::services::ClimateImpor
     stop_ = std::stop_source();
     running_ = true;
     report_.reset();
-    // Short transactions: what the person saves meanwhile waits for one of them at most.
-    request.readings_per_chunk = 8'000;
+    // Short transactions with a gap after each: what the person saves meanwhile waits for one of
+    // them at most, and a window that waits longer than a frame is felt.
+    request.readings_per_chunk = 2'000;
+    request.pause_between_chunks = std::chrono::milliseconds(2);
     const auto progress = [this](const core::services::ClimateImportProgress& so_far) {
         const int share =
             so_far.bytes == 0 ? 0 : static_cast<int>(so_far.bytes_read * 1000 / so_far.bytes);
