@@ -32,9 +32,9 @@ struct Solution {
 /// Meets the recipe's wishes by changing the lines that are not held, none below zero, staying
 /// as near to what is written as that allows. Where not all can be met the shortfalls are as
 /// small as they can be together, each counted as a share of what was asked; the maximum that
-/// `limit_set` puts on nitrite, nitrate or their sum goes before any wish. Uses best values. Faults:
-/// not_allowed (a line's composition or weight is unknown; detail: the line), no_such_entry (no
-/// wishes), no_solution (only through held lines that contradict each other), no_convergence.
+/// `limit_set` puts on nitrite, nitrate or their sum goes before any wish. Uses best values.
+/// Faults: not_allowed (a line's composition or weight is unknown; detail: the line), no_such_entry
+/// (no wishes), no_solution (only through held lines that contradict each other), no_convergence.
 base::Result<Solution> solve_mix(const RecipeDocument& recipe, units::Mass meat,
                                  const facts::Facts& facts,
                                  const facts::LimitSet* limit_set = nullptr);

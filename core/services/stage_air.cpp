@@ -37,9 +37,8 @@ struct Total {
 /// The air of one stage, summed up over its stays.
 class StageSum {
   public:
-    StageSum(const model::Stage& stage, Instant to, Instant now) : stage_(stage) {
-        from_ = *stage.started_at;
-        to_ = to;
+    StageSum(const model::Stage& stage, Instant to, Instant now)
+        : stage_(stage), from_(*stage.started_at), to_(to) {
         const int planned = stage.planned_end - stage.planned_start;
         length_ = stage.ended_at ? to - from_
                                  : std::max(Duration::days(std::max(planned, 1)), now - from_);

@@ -47,7 +47,8 @@ class Temperature {
         return TemperatureStep::kelvins(a.kelvins_ - b.kelvins_);
     }
     // clang-tidy 14 takes what this compares with for a null pointer.
-    friend constexpr auto operator<=>(Temperature, Temperature) = default; // NOLINT(modernize-use-nullptr)
+    friend constexpr auto operator<=>(Temperature,
+                                      Temperature) = default; // NOLINT(modernize-use-nullptr)
 
   private:
     explicit constexpr Temperature(double kelvins) : kelvins_(kelvins) {}

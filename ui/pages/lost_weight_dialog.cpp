@@ -94,7 +94,7 @@ void LostWeightDialog::weight_chosen() {
     fill_in({});
     const auto usual = lost_.usual_time(which());
     day_->set_value(usual ? std::optional(workspace().style().zone.day_of(*usual)) : std::nullopt);
-    edited();
+    LostWeightDialog::edited();
 }
 
 void LostWeightDialog::fill_in(std::optional<core::units::Mass> weight) {

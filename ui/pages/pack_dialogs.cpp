@@ -217,7 +217,7 @@ TakeDialog::TakeDialog(presenters::Workspace& workspace, const core::model::Pack
         edited();
     });
     connect(kind_, &QComboBox::currentIndexChanged, this, [this] { edited(); });
-    edited();
+    TakeDialog::edited();
 }
 
 void TakeDialog::build_hanging() {

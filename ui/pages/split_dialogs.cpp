@@ -178,7 +178,7 @@ MergeDialog::MergeDialog(presenters::Workspace& workspace, const presenters::Pie
     below()->addWidget(look::section_title(tr("What changes")));
     below()->addWidget(preview_);
     connect(others_, &QListWidget::itemChanged, this, &MergeDialog::edited);
-    edited();
+    MergeDialog::edited();
 }
 
 std::vector<core::model::PieceId> MergeDialog::marked() const {

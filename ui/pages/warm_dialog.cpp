@@ -35,7 +35,7 @@ WarmDialog::WarmDialog(presenters::Workspace& workspace, const presenters::Piece
     build_answer();
     set_keep_words(tr("&Record in the book"));
     resize(look::lines(this, 38), look::lines(this, 38));
-    edited();
+    WarmDialog::edited();
 }
 
 void WarmDialog::build_fields() {

@@ -200,8 +200,8 @@ void add_air(QVector<EvidenceLine>& lines, const core::doneness::StageRecord& st
 void add_stages(QVector<EvidenceLine>& lines, const EvidenceSheet& sheet, const Style& style) {
     const QString group = ReviewWords::tr("Stages and their air");
     for (const auto& stage : sheet.stages) {
-        lines.push_back({group, text::data_name(stage.stage.name),
-                         text::words(stage.lasted, style), text::words(stage.stage.kind)});
+        lines.push_back({group, text::data_name(stage.stage.name), text::words(stage.lasted, style),
+                         text::words(stage.stage.kind)});
         add_air(lines, stage.stage, group, style);
     }
 }

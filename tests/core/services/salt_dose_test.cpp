@@ -23,8 +23,7 @@ TEST(SaltDose, CountsTheSaltInsideTheCuringSalt) {
 }
 
 TEST(SaltDose, AFixedAmountNeedsItsMeat) {
-    const std::string lines =
-        R"("lines": [{"ingredient": "table_salt", "amount": "30 g"}]})";
+    const std::string lines = R"("lines": [{"ingredient": "table_salt", "amount": "30 g"}]})";
     const std::string start = R"({"saltloft_recipe": 1, "name": "Loin", "method": "dry", )";
     EXPECT_FALSE(salt_dose_of(start + lines, facts()));
     const auto dose = salt_dose_of(start + R"("for_meat": "1 kg", )" + lines, facts());

@@ -97,8 +97,9 @@ class BookKeepingDialogs : public ::testing::Test {
         }
     }
     void disagree() {
-        run_sql(path, "UPDATE climate_bucket SET temp_max_centic = temp_max_centic + 1 WHERE width_s"
-                      " = 86400");
+        run_sql(path,
+                "UPDATE climate_bucket SET temp_max_centic = temp_max_centic + 1 WHERE width_s"
+                " = 86400");
     }
 
     saltloft::testing::TempFolder folder;
