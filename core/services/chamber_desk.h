@@ -49,7 +49,8 @@ base::Result<std::vector<chamber::LoadPiece>>
 load_pieces(const Book& book, model::ChamberId chamber, units::Instant now);
 
 /// The pieces that were in a chamber at a moment, with their stage, loss, salt, nitrite and
-/// estimated water activity then, as far as the book knows them.
+/// estimated water activity then, as far as the book knows them. Also those that a signed decision
+/// finished or discarded since.
 base::Result<std::vector<chamber::PieceThen>> pieces_then(const Book& book,
                                                           model::ChamberId chamber,
                                                           units::Instant at,

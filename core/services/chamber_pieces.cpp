@@ -145,6 +145,22 @@ bool is_there(model::PieceState state) {
            state == model::PieceState::drying;
 }
 
+/// Whether a piece was still curing or drying at `at`. One that was finished or discarded since
+/// was: what went through an upset and is now in stock is to be looked at, too.
+Result<bool> was_there(const Book& book, const model::Piece& piece, Instant at) {
+    using model::PieceState;
+    if (piece.state != PieceState::finished && piece.state != PieceState::discarded) {
+        return is_there(piece.state);
+    }
+    const auto decisions = book.decisions(piece.id);
+    if (!decisions) {
+        return tl::unexpected<base::Error>(decisions.error());
+    }
+    return std::any_of(decisions->begin(), decisions->end(), [&](const auto& decision) {
+        return decision.verdict != model::Verdict::not_yet && decision.at > at;
+    });
+}
+
 } // namespace
 
 Result<std::vector<chamber::LoadPiece>> load_pieces(const Book& book, model::ChamberId chamber,
@@ -206,7 +222,14 @@ Result<std::vector<chamber::PieceThen>> pieces_then(const Book& book, model::Cha
     }
     std::vector<chamber::PieceThen> pieces;
     for (const auto& history : *histories) {
-        if (chamber_then(history, at) != chamber || !is_there(history.piece.state)) {
+        if (chamber_then(history, at) != chamber) {
+            continue;
+        }
+        const auto there = was_there(book, history.piece, at);
+        if (!there) {
+            return tl::unexpected<base::Error>(there.error());
+        }
+        if (!*there) {
             continue;
         }
         const auto batch = std::find_if(batches->begin(), batches->end(),
