@@ -61,9 +61,6 @@ void copy_pages(Connection& book, const std::string& target) {
 
 BookFacts look_at(const std::string& path, bool verify) {
     const FileFacts facts = facts_of(path);
-    if (!facts.exists) {
-        refuse(base::ErrorCode::not_found, path, path);
-    }
     require_book_header(path, facts);
     const bool frozen = !facts.has_leftover_journal && !facts.is_folder_writable;
     Connection book(path, frozen ? Access::read_frozen : Access::read);

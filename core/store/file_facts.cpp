@@ -83,6 +83,9 @@ FileFacts facts_of(const std::string& path) {
 }
 
 void require_book_header(const std::string& path, const FileFacts& facts) {
+    if (!facts.exists) {
+        refuse(ErrorCode::not_found, path, path);
+    }
     if (facts.is_directory) {
         refuse(ErrorCode::is_a_directory, path, path);
     }

@@ -20,8 +20,8 @@ struct FileFacts {
 
 FileFacts facts_of(const std::string& path);
 
-/// Faults: is_a_directory, no_permission, not_a_book (empty, too short, not SQLite, SQLite of some
-/// other program). `facts` are of the same path.
+/// Faults: not_found, is_a_directory, no_permission, not_a_book (empty, too short, not SQLite,
+/// SQLite of some other program). `facts` are of the same path.
 void require_book_header(const std::string& path, const FileFacts& facts);
 
 /// Makes sure what was written under `path` (a file or a folder) is on the disk. Throws.

@@ -83,9 +83,6 @@ class Opening {
         } else if (facts_.exists && options_.create) {
             refuse(ErrorCode::conflict, "the file is there already", store_->path_);
         }
-        if (!facts_.exists) {
-            refuse(ErrorCode::not_found, store_->path_, store_->path_);
-        }
         require_book_header(store_->path_, facts_);
     }
 
