@@ -51,7 +51,7 @@ struct MassBalance {
     std::optional<units::Mass> bought;
     std::optional<units::Mass> trimmed_off;
     std::optional<units::Mass> green; ///< sum over pieces that were not cut from others
-    std::optional<units::Mass> dried; ///< latest net of pieces that are or became stock
+    std::optional<units::Mass> dried; ///< latest net of pieces not discarded, cut up or merged
     units::Mass packed = units::Mass::grams(0);
     units::Mass used = units::Mass::grams(0);
     units::Mass given = units::Mass::grams(0);
