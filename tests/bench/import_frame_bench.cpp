@@ -5,6 +5,7 @@
 // import on the GUI thread.
 #include "core/services/book.h"
 #include "core/services/climate.h"
+#include "tests/bench/spent.h"
 #include "ui/look/theme.h"
 #include "ui/pages/import_log_dialog.h"
 #include "ui/pages/main_window.h"
@@ -20,7 +21,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <ctime>
 #include <vector>
 
 namespace {
@@ -31,26 +31,6 @@ using core::units::Mass;
 constexpr std::int64_t first_s = 1'740'787'200; // 2025-03-01
 constexpr int readings = 365 * 1440;
 const Instant now = Instant::from_unix_seconds(first_s + readings * 60LL + 3600);
-
-struct Spent {
-    double wall = 0; ///< ms
-    double own = 0;  ///< ms of this thread's processor time
-};
-
-double own_ms() {
-    timespec t{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &t);
-    return static_cast<double>(t.tv_sec) * 1e3 + static_cast<double>(t.tv_nsec) / 1e6;
-}
-
-template <class F>
-Spent spent(const F& what) {
-    QElapsedTimer clock;
-    clock.start();
-    const double own = own_ms();
-    what();
-    return {static_cast<double>(clock.nsecsElapsed()) / 1e6, own_ms() - own};
-}
 
 void write_log(const QString& path) {
     QFile file(path);

@@ -3,6 +3,7 @@
 // repainted? A frame of 60 a second lasts 16.7 ms. The baseline in the same run is one plain
 // forecast of one piece on the GUI thread, which is what the worker spares it.
 #include "core/services/book.h"
+#include "tests/bench/spent.h"
 #include "ui/look/theme.h"
 #include "ui/pages/main_window.h"
 #include "ui/presenters/piece_forecast.h"
@@ -16,7 +17,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <ctime>
 
 namespace {
 
@@ -64,31 +64,14 @@ core::services::Book two_hundred(const QString& path) {
     return std::move(*book);
 }
 
-/// What a person waits, and what of it is this thread's own work: on a busy machine only the
-/// second is the program's.
-struct Spent {
-    double wall = 0; ///< ms
-    double own = 0;  ///< ms of processor time
-};
-
-double own_ms() {
-    timespec t{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &t);
-    return static_cast<double>(t.tv_sec) * 1e3 + static_cast<double>(t.tv_nsec) / 1e6;
-}
-
 /// Runs the event loop until the forecasts are there; the longest of its single turns.
 Spent longest_turn_until_settled(ui::presenters::Workspace& workspace) {
     Spent longest;
     QElapsedTimer quiet;
     quiet.start();
     while (workspace.forecasts().is_busy() || quiet.elapsed() < 100) {
-        QElapsedTimer turn;
-        turn.start();
-        const double own = own_ms();
-        QCoreApplication::processEvents(QEventLoop::AllEvents);
-        longest.own = std::max(longest.own, own_ms() - own);
-        longest.wall = std::max(longest.wall, static_cast<double>(turn.nsecsElapsed()) / 1e6);
+        const Spent turn = spent([] { QCoreApplication::processEvents(QEventLoop::AllEvents); });
+        longest = {std::max(longest.wall, turn.wall), std::max(longest.own, turn.own)};
         if (workspace.forecasts().is_busy()) {
             quiet.restart();
         }
@@ -107,9 +90,7 @@ void weigh_on(const char* page, ui::presenters::Workspace& workspace, ui::pages:
     w.state = core::model::WeighedState::rinsed;
     QElapsedTimer clock;
     clock.start();
-    const double before = own_ms();
-    workspace.perform(core::actions::AddWeighing{w});
-    const Spent entry{static_cast<double>(clock.nsecsElapsed()) / 1e6, own_ms() - before};
+    const Spent entry = spent([&] { workspace.perform(core::actions::AddWeighing{w}); });
     const Spent turn = longest_turn_until_settled(workspace);
     const double all = static_cast<double>(clock.nsecsElapsed()) / 1e6 - 100;
     std::printf("%-10s  entry kept and page refreshed %5.1f ms (own %5.1f)   longest later turn "
