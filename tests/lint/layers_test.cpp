@@ -160,3 +160,20 @@ TEST(Layers, CoreKnowsNoQtAndNoClock) {
         }
     }
 }
+
+TEST(Layers, LongWorkStaysOffQtsOwnThreads) {
+    static const std::regex foreign("QtConcurrent::run|QThreadPool::globalInstance");
+    for (const auto& entry : fs::recursive_directory_iterator(root / "ui")) {
+        if (!entry.is_regular_file() || entry.path().stem() == "background") {
+            continue;
+        }
+        std::ifstream file(entry.path());
+        int number = 0;
+        for (std::string line; std::getline(file, line);) {
+            ++number;
+            EXPECT_FALSE(std::regex_search(line, foreign))
+                << entry.path() << ":" << number
+                << ": Qt paints on that pool and waits for it; use in_background()";
+        }
+    }
+}

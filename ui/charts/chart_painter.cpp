@@ -1,5 +1,6 @@
 #include "ui/charts/chart_painter.h"
 
+#include "ui/charts/envelope.h"
 #include "ui/charts/plot_library.h"
 #include "ui/look/theme.h"
 
@@ -169,12 +170,10 @@ void ChartPainter::build_bands() {
         auto* low = plot_->addGraph(x, y);
         low->setPen(QPen(ground, 1.0));
         fill(low, data_of(band.x, band.low));
-        auto* high = plot_->addGraph(x, y);
+        auto* high = new Envelope(x, y, low);
         list(high, band.legend);
         high->setPen(QPen(ground, 1.0));
         high->setBrush(ground);
-        high->setChannelFillGraph(low);
-        high->setAntialiasedFill(false);
         fill(high, data_of(band.x, band.high));
         if (!band.middle.isEmpty()) {
             auto* middle = plot_->addGraph(x, y);
@@ -231,7 +230,7 @@ std::optional<ChartPainter::Hit> ChartPainter::hit(const QPointF& at, double rea
     for (int s = 0; s < spec_.series.size(); ++s) {
         const auto& points = spec_.series[s].points;
         for (int p = 0; p < points.size(); ++p) {
-            if (points[p].reading.isEmpty()) {
+            if (!is_read(spec_.series[s], p)) {
                 continue; // read with another series
             }
             // A ghost gives way to a piece that lies on it.

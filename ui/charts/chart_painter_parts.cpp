@@ -1,6 +1,7 @@
 // The parts of a chart around its curves: axes, stage stretches, levels, flags, strips, cursor.
 #include "ui/charts/chart_painter.h"
 
+#include "ui/charts/envelope.h"
 #include "ui/charts/plot_library.h"
 #include "ui/look/theme.h"
 #include "ui/text/date_words.h"
@@ -215,7 +216,7 @@ void ChartPainter::build_strips() {
         QColor ground = colour;
         ground.setAlpha(80);
         auto* low = plot_->addGraph(x, y);
-        auto* high = plot_->addGraph(x, y);
+        auto* high = new Envelope(x, y, low);
         auto* mean = plot_->addGraph(x, y);
         for (const auto& p : strip.points) {
             low->addData(p.x, p.low);
@@ -225,8 +226,6 @@ void ChartPainter::build_strips() {
         low->setPen(Qt::NoPen);
         high->setPen(Qt::NoPen);
         high->setBrush(ground);
-        high->setAntialiasedFill(false);
-        high->setChannelFillGraph(low);
         mean->setPen(QPen(colour, 1.0));
         y->rescale();
         if (strip.wanted) {

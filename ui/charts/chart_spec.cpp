@@ -23,6 +23,15 @@ struct Range {
 
 } // namespace
 
+PointWords words_of(const Series& series, qsizetype point) {
+    return series.words ? series.words(point)
+                        : PointWords{series.points[point].reading, series.points[point].cells};
+}
+
+bool is_read(const Series& series, qsizetype point) {
+    return series.words || !series.points[point].reading.isEmpty();
+}
+
 QVector<ChartRow> rows_of(const ChartSpec& spec) {
     QVector<ChartRow> rows;
     const auto add = [&](const QString& series, const QString& reading, const QStringList& cells,
@@ -31,9 +40,10 @@ QVector<ChartRow> rows_of(const ChartSpec& spec) {
             {series, reading, tag, spec.columns.isEmpty() ? QStringList{reading} : cells});
     };
     for (const auto& series : spec.series) {
-        for (const auto& point : series.points) {
-            if (!point.reading.isEmpty()) { // else it is read with another series
-                add(series.name, point.reading, point.cells, point.tag);
+        for (qsizetype p = 0; p < series.points.size(); ++p) {
+            if (is_read(series, p)) {
+                const auto words = words_of(series, p);
+                add(series.name, words.reading, words.cells, series.points[p].tag);
             }
         }
     }

@@ -4,6 +4,8 @@
 #include <QString>
 #include <QStringList>
 #include <QVector>
+
+#include <functional>
 #include <optional>
 
 /// What a chart shows, as plain data: built by pure functions, drawn by ChartView, tested without
@@ -23,6 +25,12 @@ struct Point {
     QStringList cells = {}; ///< the same for the table, in the order of ChartSpec::columns
 };
 
+/// What is read at a point; an empty reading: it is read with another series.
+struct PointWords {
+    QString reading;
+    QStringList cells;
+};
+
 struct Series {
     QString name;
     QVector<Point> points; ///< by x
@@ -32,7 +40,14 @@ struct Series {
     bool joined = true;  ///< a line through the points
     bool ghost = false;  ///< an earlier piece: thin and quiet, not clickable
     QString legend = {}; ///< what the legend says; empty: not listed there
+    /// Makes the words of the point with this index when they are asked for, in place of the
+    /// points' own: a log has thousands of points, and their words take longer than their drawing.
+    std::function<PointWords(qsizetype)> words = {};
 };
+
+PointWords words_of(const Series& series, qsizetype point);
+/// Whether the point is read at all, without making its words.
+bool is_read(const Series& series, qsizetype point);
 
 /// A range about a middle line, such as a forecast.
 struct Band {

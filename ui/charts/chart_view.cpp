@@ -36,11 +36,7 @@ ChartView::ChartView(const char* object_name, QWidget* parent)
     painter_->widget()->setAccessibleName(tr("Chart"));
     connect(painter_.get(), &ChartPainter::moved_over, this, [this](const QPointF& at) {
         if (const auto hit = painter_->hit(at, reach_pixels)) {
-            painter_->mark(hit);
-            const auto& series = spec().series[hit->series];
-            read(spec().series.size() > 1
-                     ? tr("%1: %2").arg(series.name, series.points[hit->point].reading)
-                     : series.points[hit->point].reading);
+            read_at(hit->series, hit->point);
         }
     });
     connect(painter_.get(), &ChartPainter::clicked, this, [this](const QPointF& at) {
@@ -161,10 +157,14 @@ void ChartView::step(int points) {
 }
 
 void ChartView::read_point() {
-    painter_->mark(ChartPainter::Hit{series_, point_});
-    const auto& series = spec().series[series_];
-    read(spec().series.size() > 1 ? tr("%1: %2").arg(series.name, series.points[point_].reading)
-                                  : series.points[point_].reading);
+    read_at(series_, point_);
+}
+
+void ChartView::read_at(int series_index, int point) {
+    painter_->mark(ChartPainter::Hit{series_index, point});
+    const auto& series = spec().series[series_index];
+    const QString reading = words_of(series, point).reading;
+    read(spec().series.size() > 1 ? tr("%1: %2").arg(series.name, reading) : reading);
 }
 
 /// To the next series that can be read, at the point nearest to where the cursor was.
@@ -176,7 +176,7 @@ void ChartView::next_series(int way) {
     for (int tried = 0; tried < count; ++tried) {
         series_ = (series_ + way + count) % count;
         const auto& points = all[series_].points;
-        if (points.isEmpty() || points.front().reading.isEmpty()) {
+        if (points.isEmpty() || !is_read(all[series_], 0)) {
             continue;
         }
         const auto nearest =

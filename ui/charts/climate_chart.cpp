@@ -83,8 +83,7 @@ QStringList cells_of(const SeriesPoint& point, const text::Style& style) {
                                : QString()};
 }
 
-/// The same on one line, from its cells: a year's chart has thousands of points, and their words
-/// are what takes its time.
+/// The same on one line, from its cells.
 QString reading_of(const SeriesPoint& point, const QStringList& cells, const text::Style& style) {
     QString reading = cells[0];
     for (const int spread : {1, 2}) {
@@ -100,6 +99,15 @@ QString reading_of(const SeriesPoint& point, const QStringList& cells, const tex
                        .arg(text::number_words(point.drying_force->in_pascals(), style, 0));
     }
     return reading;
+}
+
+PointWords point_words(const std::optional<SeriesPoint>& point, const text::Style& style) {
+    if (!point) {
+        const QString nothing_read = ClimateChart::tr("no readings");
+        return {nothing_read, {nothing_read, {}, {}, {}, {}}};
+    }
+    const QStringList cells = cells_of(*point, style);
+    return {reading_of(*point, cells, style), cells};
 }
 
 /// Calls `each(point)` by time, and `blank(x)` where a gap begins.
@@ -159,28 +167,31 @@ class Builder {
         line.legend = line.name;
         dew.legend = dew.name;
         envelope.legend = envelope.name;
-        const auto put = [&](double x, const Values& v, const QString& reading, double dew_point,
-                             const QStringList& cells) {
+        QVector<std::optional<SeriesPoint>> read; // empty: a gap
+        const auto put = [&](double x, const Values& v, double dew_point) {
             envelope.x.push_back(x);
             envelope.low.push_back(v.low);
             envelope.middle.push_back(v.mean);
             envelope.high.push_back(v.high);
-            line.points.push_back({x, v.mean, 0, reading, false, cells});
+            line.points.push_back({x, v.mean, 0, {}, false, {}});
             dew.points.push_back({x, dew_point, 0, {}, false, {}});
         };
         walk(
             curve.series,
             [&](const SeriesPoint& point) {
                 if (const auto v = values_of(point, quantity_, style_)) {
-                    const QStringList cells = cells_of(point, style_);
-                    put(middle_of(point), *v, reading_of(point, cells, style_),
-                        point.dew_point ? axis_value(*point.dew_point, style_) : nothing, cells);
+                    read.push_back(point);
+                    put(middle_of(point), *v,
+                        point.dew_point ? axis_value(*point.dew_point, style_) : nothing);
                 }
             },
             [&](double x) {
-                put(x, {nothing, nothing, nothing}, ClimateChart::tr("no readings"), nothing,
-                    {ClimateChart::tr("no readings"), {}, {}, {}, {}});
+                read.push_back({});
+                put(x, {nothing, nothing, nothing}, nothing);
             });
+        line.words = [read = std::move(read), style = style_](qsizetype i) {
+            return point_words(read[i], style);
+        };
         if (quantity_ != ClimateQuantity::drying_force) {
             spec_.bands.push_back(std::move(envelope));
         }

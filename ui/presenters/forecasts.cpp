@@ -1,9 +1,9 @@
 #include "ui/presenters/forecasts.h"
 
+#include "ui/presenters/background.h"
 #include "ui/presenters/own_lessons.h"
 
 #include <QFutureWatcher>
-#include <QtConcurrent>
 
 #include <cmath>
 
@@ -119,7 +119,7 @@ void Forecasts::start(Asked asked) {
     connect(&watcher, &QFutureWatcherBase::finished, this,
             [this, work] { finish(work, worker_->watcher.result()); });
     watcher.setFuture(
-        QtConcurrent::run([compute = compute_, work] { return compute(work.records, work.now); }));
+        in_background([compute = compute_, work] { return compute(work.records, work.now); }));
 }
 
 void Forecasts::finish(const Asked& asked, std::vector<core::model::Forecast> forecasts) {

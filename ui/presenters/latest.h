@@ -1,8 +1,9 @@
 #pragma once
 
+#include "ui/presenters/background.h"
+
 #include <QCoreApplication>
 #include <QFutureWatcher>
-#include <QtConcurrent>
 
 #include <functional>
 #include <optional>
@@ -31,7 +32,7 @@ class Latest {
             return;
         }
         busy_ = true;
-        watcher_.setFuture(QtConcurrent::run(std::move(question)));
+        watcher_.setFuture(in_background(std::move(question)));
     }
     [[nodiscard]] bool is_busy() const { return busy_; }
     /// For tests and pictures.

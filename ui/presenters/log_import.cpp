@@ -1,7 +1,9 @@
 #include "ui/presenters/log_import.h"
 
+#include "ui/presenters/background.h"
+
 #include <QFutureWatcher>
-#include <QtConcurrent>
+
 #include <chrono>
 
 namespace ui::presenters {
@@ -41,7 +43,7 @@ LogImport::~LogImport() {
 
 void LogImport::preview(const std::string& log_path, const core::chamber::DialectHints& hints) {
     looking_ = true;
-    worker_->preview.setFuture(QtConcurrent::run([log_path, hints] {
+    worker_->preview.setFuture(in_background([log_path, hints] {
         return std::make_shared<Preview>(core::services::preview_climate_log(log_path, hints));
     }));
 }
@@ -62,7 +64,7 @@ void LogImport::start(const std::string& book_path, core::services::ClimateImpor
             Qt::QueuedConnection);
     };
     worker_->import.setFuture(
-        QtConcurrent::run([book_path, request, progress, token = stop_.get_token()] {
+        in_background([book_path, request, progress, token = stop_.get_token()] {
             return std::make_shared<Report>(
                 core::services::import_climate_log(book_path, request, progress, token));
         }));

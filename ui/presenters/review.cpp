@@ -3,6 +3,7 @@
 #include "core/facts/facts.h"
 #include "core/mix/mix_sheet.h"
 #include "core/services/stage_air.h"
+#include "ui/presenters/hurdle_facts.h"
 #include "ui/presenters/piece_series.h"
 
 namespace ui::presenters {
@@ -90,8 +91,7 @@ core::doneness::EvidenceSheet evidence_for(const core::services::Book& book, con
             }
         }
     }
-    static const core::facts::Hurdles hurdles = core::facts::built_in_hurdles();
-    return core::doneness::evidence_of(request, hurdles);
+    return core::doneness::evidence_of(request, hurdle_facts());
 }
 
 } // namespace ui::presenters

@@ -1,8 +1,8 @@
 #include "ui/presenters/upset.h"
 
 #include "core/facts/facts.h"
-#include "core/facts/hurdles.h"
 #include "core/services/chamber_desk.h"
+#include "ui/presenters/hurdle_facts.h"
 #include "ui/text/climate_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/model_words.h"
@@ -60,8 +60,7 @@ upset_record(const Workspace& workspace, core::model::ChamberId place, const Ups
     if (!pieces) {
         return tl::unexpected<core::base::Error>(pieces.error());
     }
-    return chamber::upset_record(std::move(*course), std::move(*pieces),
-                                 core::facts::built_in_hurdles());
+    return chamber::upset_record(std::move(*course), std::move(*pieces), hurdle_facts());
 }
 
 QString hours_words(const chamber::Exposure& exposure, const text::Style& style) {

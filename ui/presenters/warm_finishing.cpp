@@ -1,5 +1,6 @@
 #include "ui/presenters/warm_finishing.h"
 
+#include "ui/presenters/hurdle_facts.h"
 #include "ui/presenters/review.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
@@ -15,11 +16,6 @@ struct WarmWords {
 
 using core::doneness::WarmFinish;
 using core::units::Duration;
-
-const core::facts::Hurdles& hurdles() {
-    static const core::facts::Hurdles all = core::facts::built_in_hurdles();
-    return all;
-}
 
 } // namespace
 
@@ -71,7 +67,7 @@ std::optional<WarmFinish> warm_answer(const WarmStart& start, const WarmEntry& e
     request.levels_off_in_chamber = start.levels_off;
     request.activity = start.activity;
     request.chamber = start.chamber.value_or(request.chamber);
-    return core::doneness::warm_finish(request, hurdles());
+    return core::doneness::warm_finish(request, hurdle_facts());
 }
 
 QString warm_hours_words(const WarmFinish& finish, const text::Style& style) {

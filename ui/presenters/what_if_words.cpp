@@ -1,6 +1,6 @@
 // What a what-if says, apart from how it is computed (what_if.cpp).
 #include "core/drying/drying_power.h"
-#include "core/facts/hurdles.h"
+#include "ui/presenters/hurdle_facts.h"
 #include "ui/presenters/what_if.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
@@ -26,11 +26,6 @@ using core::units::Temperature;
 bool holds(const GrowthRange& range, Temperature t) {
     return (range.lowest || range.highest) && (!range.lowest || t >= *range.lowest) &&
            (!range.highest || t <= *range.highest);
-}
-
-const core::facts::Hurdles& hurdles() {
-    static const core::facts::Hurdles all = core::facts::built_in_hurdles();
-    return all;
 }
 
 QString day_words(const Forecast& forecast, std::optional<Instant> at, const text::Style& style,
@@ -111,7 +106,7 @@ QString same_power_words(const ExpectedAir& air, Temperature there, const text::
 
 QStringList range_cautions(Temperature here, Temperature there, const text::Style& style) {
     QStringList cautions;
-    for (const auto& range : hurdles().organisms) {
+    for (const auto& range : hurdle_facts().organisms) {
         if (holds(range, there) && !holds(range, here)) {
             cautions << WhatIfWords::tr("%1 lies in the cited growth range of %2 (%3 to %4), "
                                         "which %5 does not. %6")
@@ -126,7 +121,7 @@ QStringList range_cautions(Temperature here, Temperature there, const text::Styl
 
 QStringList in_range_of_both(Temperature here, Temperature there) {
     QStringList names;
-    for (const auto& range : hurdles().organisms) {
+    for (const auto& range : hurdle_facts().organisms) {
         if (holds(range, there) && holds(range, here)) {
             names << QString::fromStdString(range.name);
         }
