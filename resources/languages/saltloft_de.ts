@@ -93,11 +93,11 @@
     </message>
     <message>
         <source>ingredient lot noted for %1</source>
-        <translation>Zutatenlos für %1 notiert</translation>
+        <translation>Zutaten-Los für %1 notiert</translation>
     </message>
     <message>
         <source>ingredient lot changed for %1</source>
-        <translation>Zutatenlos für %1 geändert</translation>
+        <translation>Zutaten-Los für %1 geändert</translation>
     </message>
     <message>
         <source>weighing of %1</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>caution accepted for %1</source>
-        <translation>Warnung für %1 hingenommen</translation>
+        <translation>Warnung für %1 quittiert</translation>
     </message>
     <message>
         <source>decision on %1</source>
@@ -372,7 +372,7 @@
     </message>
     <message>
         <source>Cure in the cold, and keep the time the plan gives. A date on the calendar is no reason for a stronger dose or a shorter cure. After a failure of the fridge, what counts is how warm, how long and how far along each piece was.</source>
-        <translation>In der Kälte pökeln und die Zeit des Plans einhalten. Ein Termin im Kalender ist kein Grund für eine stärkere Dosis oder kürzeres Pökeln. Nach einem Ausfall der Kühlung zählt, wie warm, wie lange und wie weit jedes Stück war.</translation>
+        <translation>Pökeln Sie in der Kälte und halten Sie die Zeit des Plans ein. Ein Termin im Kalender ist kein Grund für eine stärkere Dosis oder kürzeres Pökeln. Nach einem Ausfall der Kühlung zählt, wie warm, wie lange und wie weit jedes Stück war.</translation>
     </message>
     <message>
         <source>Instruments are often wrong</source>
@@ -384,7 +384,7 @@
     </message>
     <message>
         <source>Limits belong to your law</source>
-        <translation>Grenzwerte gehören zu Ihrem Recht</translation>
+        <translation>Grenzwerte richten sich nach Ihrem Recht</translation>
     </message>
     <message>
         <source>The limit sets here are quoted with their source and date. Those marked unverified were not read in the issuer&apos;s own words. If you sell or give food away, the code where you live, your licence and your laboratory come before anything this program shows.</source>
@@ -427,7 +427,7 @@
     </message>
     <message>
         <source>drying force, Pa</source>
-        <translation>Trockenkraft, Pa</translation>
+        <translation>Trocknungskraft, Pa</translation>
     </message>
     <message>
         <source> · dew point %1</source>
@@ -435,7 +435,7 @@
     </message>
     <message>
         <source> · drying force %1 Pa</source>
-        <translation> · Trockenkraft %1 Pa</translation>
+        <translation> · Trocknungskraft %1 Pa</translation>
     </message>
     <message>
         <source>%1: least to greatest</source>
@@ -491,7 +491,7 @@
     </message>
     <message>
         <source>Drying force</source>
-        <translation>Trockenkraft</translation>
+        <translation>Trocknungskraft</translation>
     </message>
 </context>
 <context>
@@ -1021,7 +1021,7 @@
     </message>
     <message>
         <source>Hang to even out the salt and dry the skin.</source>
-        <translation>Aufhängen, damit sich das Salz ausgleicht und die Haut trocknet.</translation>
+        <translation>Aufhängen, damit sich das Salz ausgleicht und die Oberfläche trocknet.</translation>
     </message>
     <message>
         <source>Hang</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>Italian whole muscle</source>
-        <translation>Italienische Stücke im Ganzen</translation>
+        <translation>Italienische ganze Stücke</translation>
     </message>
     <message>
         <source>Jambon sec</source>
@@ -1077,7 +1077,7 @@
     </message>
     <message>
         <source>Lomo, loin in adobo</source>
-        <translation>Lomo, Lende in Adobo</translation>
+        <translation>Lomo, Schweinerücken in Adobo</translation>
     </message>
     <message>
         <source>Long rest</source>
@@ -1085,7 +1085,7 @@
     </message>
     <message>
         <source>Lonzino, the cured loin</source>
-        <translation>Lonzino, die gepökelte Lende</translation>
+        <translation>Lonzino, gepökelter Schweinerücken</translation>
     </message>
     <message>
         <source>Magret, dried duck breast</source>
@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Soy and spirit by volume: weigh them.</source>
-        <translation>Soja und Spirituose in Volumen: Wiegen Sie sie.</translation>
+        <translation>Sojasauce und Spirituose nach Volumen: Wiegen Sie sie.</translation>
     </message>
     <message>
         <source>Soy sauce</source>
@@ -1309,7 +1309,7 @@
     </message>
     <message>
         <source>Spanish loin</source>
-        <translation>Spanische Lende</translation>
+        <translation>Spanischer Schweinerücken</translation>
     </message>
     <message>
         <source>Speck</source>
@@ -1325,7 +1325,7 @@
     </message>
     <message>
         <source>Summer sweat is wanted. Internal temperature at most 95 °F (9 CFR 319.106).</source>
-        <translation>Der Sommerschweiß ist gewollt. Innentemperatur höchstens 95 °F (9 CFR 319.106).</translation>
+        <translation>Das Schwitzen im Sommer ist gewollt. Kerntemperatur höchstens 95 °F (9 CFR 319.106).</translation>
     </message>
     <message>
         <source>Table salt</source>
@@ -1529,7 +1529,7 @@
     </message>
     <message>
         <source>Dry-cured ham, cut, in the cold</source>
-        <translation>Rohschinken, angeschnitten, in der Kälte</translation>
+        <translation>Rohschinken, angeschnitten, gekühlt</translation>
     </message>
     <message>
         <source>Dry-cured ham, frozen</source>
@@ -1537,39 +1537,39 @@
     </message>
     <message>
         <source>Dry-cured ham, whole and uncut, in a cool room</source>
-        <translation>Rohschinken, ganz und ungeschnitten, in einem kühlen Raum</translation>
+        <translation>Rohschinken, ganz und nicht angeschnitten, in einem kühlen Raum</translation>
     </message>
     <message>
         <source>Opened, wrapped again, in the cold</source>
-        <translation>Geöffnet, wieder eingewickelt, in der Kälte</translation>
+        <translation>Geöffnet, wieder eingewickelt, gekühlt</translation>
     </message>
     <message>
         <source>Thawed and opened, in the cold</source>
-        <translation>Aufgetaut und geöffnet, in der Kälte</translation>
+        <translation>Aufgetaut und geöffnet, gekühlt</translation>
     </message>
     <message>
         <source>Whole muscle under vacuum, in the cold</source>
-        <translation>Ganzer Muskel unter Vakuum, in der Kälte</translation>
+        <translation>Ganzes Stück unter Vakuum, gekühlt</translation>
     </message>
     <message>
         <source>Whole muscle, frozen under vacuum</source>
-        <translation>Ganzer Muskel, unter Vakuum gefroren</translation>
+        <translation>Ganzes Stück, unter Vakuum gefroren</translation>
     </message>
     <message>
         <source>Whole muscle, uncut, wrapped, in the cold</source>
-        <translation>Ganzer Muskel, ungeschnitten, eingewickelt, in der Kälte</translation>
+        <translation>Ganzes Stück, nicht angeschnitten, eingewickelt, gekühlt</translation>
     </message>
     <message>
         <source>for quality</source>
-        <translation>wegen der Güte</translation>
+        <translation>wegen der Qualität</translation>
     </message>
     <message>
         <source>for quality: fat turns rancid</source>
-        <translation>wegen der Güte: Fett wird ranzig</translation>
+        <translation>wegen der Qualität: Fett wird ranzig</translation>
     </message>
     <message>
         <source>for quality; of whole hams on the bone</source>
-        <translation>wegen der Güte; von ganzen Schinken am Knochen</translation>
+        <translation>wegen der Qualität; von ganzen Schinken am Knochen</translation>
     </message>
     <message>
         <source>it goes on drying in the fridge</source>
@@ -1719,7 +1719,7 @@
     </message>
     <message>
         <source>The book is damaged: %1. Open a backup, or salvage what can be read into a new book.</source>
-        <translation>Das Buch ist beschädigt: %1. Öffnen Sie eine Sicherungskopie oder bergen Sie, was lesbar ist, in ein neues Buch.</translation>
+        <translation>Das Buch ist beschädigt: %1. Öffnen Sie eine Sicherungskopie oder retten Sie, was lesbar ist, in ein neues Buch.</translation>
     </message>
     <message>
         <source>The book is busy in another program. Close it there and try again.</source>
@@ -1847,7 +1847,7 @@
     </message>
     <message>
         <source>This book is damaged ({problem}) and is open for reading only. Back it up, then salvage what can be read into a new book.</source>
-        <translation>Dieses Buch ist beschädigt ({problem}) und nur zum Lesen geöffnet. Machen Sie eine Kopie davon und bergen Sie dann, was lesbar ist, in ein neues Buch.</translation>
+        <translation>Dieses Buch ist beschädigt ({problem}) und nur zum Lesen geöffnet. Machen Sie eine Kopie davon und retten Sie dann, was lesbar ist, in ein neues Buch.</translation>
     </message>
     <message>
         <source>This book lies on a network drive, where a break can lose the last entry. Keep it on this computer.</source>
@@ -1879,7 +1879,7 @@
     </message>
     <message>
         <source>{place}: the pieces give off {water_per_day} of water a day, more than the {capacity_per_day} it can carry out. Expect damp air and slow drying.</source>
-        <translation>{place}: Die Stücke geben am Tag {water_per_day} Wasser ab, mehr als die {capacity_per_day}, die sie abführen kann. Feuchte Luft und langsames Trocknen sind zu erwarten.</translation>
+        <translation>{place}: Die Stücke geben am Tag {water_per_day} Wasser ab, mehr als die {capacity_per_day}, die sich dort abführen lassen. Feuchte Luft und langsames Trocknen sind zu erwarten.</translation>
     </message>
     <message>
         <source>{place}: the pieces give off only {water_per_day} of water a day. With so little in it the air may dry their surface too fast: watch the humidity.</source>
@@ -1899,7 +1899,7 @@
     </message>
     <message>
         <source>This day rule belongs to another way of curing. Rules by weight come from burying in salt, rules by thickness mostly from weighed cures.</source>
-        <translation>Diese Tagesregel gehört zu einer anderen Art des Pökelns. Regeln nach Gewicht kommen vom Vergraben in Salz, Regeln nach Dicke meist vom abgewogenen Pökeln.</translation>
+        <translation>Diese Tagesregel gehört zu einer anderen Art des Pökelns. Regeln nach Gewicht stammen vom Salzbett, Regeln nach Dicke meist vom Pökeln mit abgewogenem Salz.</translation>
     </message>
     <message>
         <source>The day rules ({shortest} to {longest}) lie outside what salt diffusion suggests ({p10} to {p90}, half-way {p50}).</source>
@@ -1911,7 +1911,7 @@
     </message>
     <message>
         <source>{planned} in more salt than it needs is longer than {p90}, when the piece passes {wanted}. Buried in salt, time is the dose.</source>
-        <translation>{planned} in mehr Salz als nötig ist länger als {p90}, wenn das Stück {wanted} überschreitet. Im Salz vergraben ist die Zeit die Dosis.</translation>
+        <translation>{planned} in mehr Salz als nötig ist länger als {p90}, wenn das Stück {wanted} überschreitet. Im Salzbett ist die Zeit die Dosis.</translation>
     </message>
     <message>
         <source>The cure is at {temperature}, warmer than {limit}. Move it to a colder place.</source>
@@ -1991,23 +1991,23 @@
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day). With {fat} fat there is little water left to lose: a fatty piece can be as dry as it gets below its target.</source>
-        <translation>Fast eben bei {loss} ({per_day} am Tag). Bei {fat} Fett ist wenig Wasser zu verlieren: Ein fettes Stück kann unter seinem Ziel so trocken sein, wie es wird.</translation>
+        <translation>Die Kurve ist bei {loss} fast flach ({per_day} am Tag). Bei {fat} Fett ist wenig Wasser zu verlieren: Ein fettes Stück kann unter seinem Ziel so trocken sein, wie es wird.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day), though the piece is lean. Ask the air first: humidity {humidity}. In wet air it stops before it is dry.</source>
-        <translation>Fast eben bei {loss} ({per_day} am Tag), obwohl das Stück mager ist. Fragen Sie erst die Luft: Feuchte {humidity}. In feuchter Luft bleibt es stehen, bevor es trocken ist.</translation>
+        <translation>Die Kurve ist bei {loss} fast flach ({per_day} am Tag), obwohl das Stück mager ist. Fragen Sie erst die Luft: Feuchte {humidity}. In feuchter Luft bleibt es stehen, bevor es trocken ist.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day) with a soft centre: a dry rim may hold the water in. Rest it in a bag, then dry on in wetter air.</source>
-        <translation>Fast eben bei {loss} ({per_day} am Tag) mit weicher Mitte: Ein Trockenrand hält womöglich das Wasser. Im Beutel ruhen lassen, dann in feuchterer Luft weitertrocknen.</translation>
+        <translation>Die Kurve ist bei {loss} fast flach ({per_day} am Tag), bei weicher Mitte: Ein Trockenrand hält womöglich das Wasser. Im Beutel ruhen lassen, dann in feuchterer Luft weitertrocknen.</translation>
     </message>
     <message>
         <source>The loss levels off near {levels_off}; the target of {target} is not in sight in this air. Change the air or the target.</source>
-        <translation>Der Verlust läuft bei {levels_off} aus; das Ziel von {target} ist in dieser Luft nicht in Sicht. Ändern Sie die Luft oder das Ziel.</translation>
+        <translation>Der Verlust flacht bei {levels_off} ab; das Ziel von {target} ist in dieser Luft nicht in Sicht. Ändern Sie die Luft oder das Ziel.</translation>
     </message>
     <message>
         <source>It weighs {net}, more than at its start ({start}). Was it washed, coated or dressed? Enter that, or correct the weighing.</source>
-        <translation>Es wiegt {net}, mehr als am Anfang ({start}). Wurde es gewaschen, umhüllt oder eingehüllt? Tragen Sie das ein oder berichtigen Sie die Wägung.</translation>
+        <translation>Es wiegt {net}, mehr als am Anfang ({start}). Wurde es gewaschen, überzogen oder eingehüllt? Tragen Sie das ein oder berichtigen Sie die Wägung.</translation>
     </message>
     <message>
         <source>{net} is less than the dry matter of {start} at the start. Look for a wrong weight, a tare or a cut that was not entered.</source>
@@ -2019,7 +2019,7 @@
     </message>
     <message>
         <source>Buried in salt, the amount put on says little about what went in. Salt and water activity are guesses here: have them measured.</source>
-        <translation>Im Salz vergraben sagt die aufgetragene Menge wenig darüber, was eingedrungen ist. Salz und Wasseraktivität sind hier geraten: Lassen Sie sie messen.</translation>
+        <translation>Im Salzbett sagt die aufgetragene Menge wenig darüber, was eingedrungen ist. Salz und Wasseraktivität sind hier geraten: Lassen Sie sie messen.</translation>
     </message>
     <message>
         <source>The water activity is an estimate from weights and salt. A rule that asks for it asks for a measurement.</source>
@@ -2055,7 +2055,7 @@
     </message>
     <message>
         <source>Warming at the end does not undo a toxin that Staphylococcus aureus has left.</source>
-        <translation>Erwärmen am Ende macht ein Gift nicht ungeschehen, das Staphylococcus aureus hinterlassen hat.</translation>
+        <translation>Erwärmen am Ende beseitigt kein Toxin, das Staphylococcus aureus hinterlassen hat.</translation>
     </message>
     <message>
         <source>At {temperature} the piece begins to cook rather than dry.</source>
@@ -2063,7 +2063,7 @@
     </message>
     <message>
         <source>{target} is more than the water left can give; it levels off near {levels_off}.</source>
-        <translation>{target} ist mehr, als das restliche Wasser hergibt; es läuft bei {levels_off} aus.</translation>
+        <translation>{target} ist mehr, als das restliche Wasser hergibt; der Verlust flacht bei {levels_off} ab.</translation>
     </message>
     <message>
         <source>The loss wanted is already reached ({loss}).</source>
@@ -2087,7 +2087,7 @@
     </message>
     <message>
         <source>{pieces} pieces weighed on {at} stepped by {shift} the same way. That points to the scale or its zero, not to the meat: check it with a known weight.</source>
-        <translation>{pieces} am {at} gewogene Stücke sprangen um {shift} in dieselbe Richtung. Das deutet auf die Waage oder ihre Null, nicht auf das Fleisch: Prüfen Sie sie mit einem bekannten Gewicht.</translation>
+        <translation>{pieces} am {at} gewogene Stücke sprangen um {shift} in dieselbe Richtung. Das deutet auf die Waage oder ihren Nullpunkt, nicht auf das Fleisch: Prüfen Sie sie mit einem bekannten Gewicht.</translation>
     </message>
     <message>
         <source>The loss has nearly stopped ({rate_per_day} a day). A firm piece may be finished or fat; a soft one may have dried hard outside; a wet chamber slows all.</source>
@@ -2099,7 +2099,7 @@
     </message>
     <message>
         <source>It weighs {gain} more than before ({at}). Was it washed, coated or dressed? Enter that as an event, or correct the weighing.</source>
-        <translation>Es wiegt {gain} mehr als zuvor ({at}). Wurde es gewaschen, umhüllt oder eingehüllt? Tragen Sie das als Ereignis ein oder berichtigen Sie die Wägung.</translation>
+        <translation>Es wiegt {gain} mehr als zuvor ({at}). Wurde es gewaschen, überzogen oder eingehüllt? Tragen Sie das als Ereignis ein oder berichtigen Sie die Wägung.</translation>
     </message>
     <message>
         <source>The losses speak for about {implied} in the air, the log says {logged}. Check the hygrometer over a salt slurry.</source>
@@ -2107,7 +2107,7 @@
     </message>
     <message>
         <source>The target of {target} lies beyond where this piece levels off ({levels_off}). Drier air or a lower target would change that.</source>
-        <translation>Das Ziel von {target} liegt jenseits dessen, wo dieses Stück ausläuft ({levels_off}). Trockenere Luft oder ein niedrigeres Ziel würde das ändern.</translation>
+        <translation>Das Ziel von {target} liegt jenseits dessen, wo der Verlust dieses Stücks abflacht ({levels_off}). Trockenere Luft oder ein niedrigeres Ziel würde das ändern.</translation>
     </message>
     <message>
         <source>The weight that the target counts from ({reference}) was never taken. Enter it, or count from another weight.</source>
@@ -2415,7 +2415,7 @@
     </message>
     <message>
         <source>Buried in salt, what goes on is known and what goes in is not: the doses here are what you put on.</source>
-        <translation>Im Salz vergraben ist bekannt, was aufgetragen wird, nicht aber, was eindringt: Die Dosen hier sind das, was Sie auftragen.</translation>
+        <translation>Im Salzbett ist bekannt, was aufgetragen wird, nicht aber, was eindringt: Die Dosen hier sind das, was Sie auftragen.</translation>
     </message>
     <message>
         <source>The rubs add up to {found}, not to the whole.</source>
@@ -2459,11 +2459,11 @@
     </message>
     <message>
         <source>{amount} of {ingredient} on a {step} scale is wrong by up to {error}. Use a finer scale, or blend a larger batch first.</source>
-        <translation>{amount} {ingredient} auf einer Waage mit {step} Schritt liegen um bis zu {error} daneben. Nehmen Sie eine feinere Waage oder mischen Sie erst eine größere Menge.</translation>
+        <translation>{amount} {ingredient} auf einer Waage mit {step} Teilung liegen um bis zu {error} daneben. Nehmen Sie eine feinere Waage oder mischen Sie erst eine größere Menge.</translation>
     </message>
     <message>
         <source>On a {step} scale a piece&apos;s cure would show as nothing. Use a finer scale, or blend a larger batch first.</source>
-        <translation>Auf einer Waage mit {step} Schritt zeigt sich das Pökelsalz eines Stücks gar nicht. Nehmen Sie eine feinere Waage oder mischen Sie erst eine größere Menge.</translation>
+        <translation>Auf einer Waage mit {step} Teilung zeigt sich das Pökelsalz eines Stücks gar nicht. Nehmen Sie eine feinere Waage oder mischen Sie erst eine größere Menge.</translation>
     </message>
     <message>
         <source>Your wish for {what} ({asked}) cannot be met with what you hold: it comes to {found}, short by {by}.</source>
@@ -2535,7 +2535,7 @@
     </message>
     <message>
         <source>Salt comes to {found} of the meat. With weighed salt that is a slip; for burying in salt choose that method.</source>
-        <translation>Salz kommt auf {found} des Fleisches. Bei abgewogenem Salz ist das ein Versehen; zum Vergraben in Salz wählen Sie jene Methode.</translation>
+        <translation>Salz kommt auf {found} des Fleisches. Bei abgewogenem Salz ist das ein Versehen; für das Salzbett wählen Sie jene Methode.</translation>
     </message>
     <message>
         <source>Sugar comes to {found} of the meat; more than {limit} is unusual.</source>
@@ -2559,7 +2559,7 @@
     </message>
     <message>
         <source>{set}: {substance} comes to {found}, below the minimum of {limit}.</source>
-        <translation>{set}: {substance} kommt auf {found}, unter das Mindestmaß von {limit}.</translation>
+        <translation>{set}: {substance} kommt auf {found}, unter den Mindestwert von {limit}.</translation>
     </message>
     <message>
         <source>{set}: the limit of {limit} for {substance} is on what a laboratory finds in the product. No sum can show it; {found} goes in.</source>
@@ -2611,7 +2611,7 @@
     </message>
     <message>
         <source>The day rule of “{place}” belongs to another way of salting: days per kilogram are for burying in salt or for brine, days per centimetre for a weighed cure.</source>
-        <translation>Die Tagesregel von „{place}“ gehört zu einer anderen Art des Salzens: Tage je Kilogramm gelten für das Vergraben in Salz oder für Lake, Tage je Zentimeter für abgewogenes Pökeln.</translation>
+        <translation>Die Tagesregel von „{place}“ gehört zu einer anderen Art des Salzens: Tage je Kilogramm gelten für das Salzbett oder für Lake, Tage je Zentimeter für das Pökeln mit abgewogenem Salz.</translation>
     </message>
     <message>
         <source>“{place}” has {days}, and its rule asks for {needed}. Give it the time.</source>
@@ -2651,7 +2651,7 @@
     </message>
     <message>
         <source>A minimum names the stage “{place}”, which is not in the plan.</source>
-        <translation>Ein Mindestmaß nennt die Phase „{place}“, die nicht im Plan steht.</translation>
+        <translation>Ein Mindestwert nennt die Phase „{place}“, die nicht im Plan steht.</translation>
     </message>
     <message>
         <source>Two stages are called “{place}”.</source>
@@ -2683,11 +2683,11 @@
     </message>
     <message>
         <source>{place} is packed. Take it out of its pack in Stock: hung again.</source>
-        <translation>{place} ist verpackt. Nehmen Sie es unter Vorrat aus seiner Packung: wieder gehängt.</translation>
+        <translation>{place} ist verpackt. Nehmen Sie es unter „Vorrat“ aus seiner Packung: wieder aufgehängt.</translation>
     </message>
     <message>
         <source>A caution is taken on by a person: say who it is.</source>
-        <translation>Eine Warnung nimmt eine Person auf sich: Sagen Sie, wer es ist.</translation>
+        <translation>Eine Warnung wird von einer Person quittiert: Sagen Sie, von wem.</translation>
     </message>
 </context>
 <context>
@@ -2755,15 +2755,15 @@
     </message>
     <message>
         <source>Acceptances of cautions</source>
-        <translation>Hingenommene Warnungen</translation>
+        <translation>Quittierte Warnungen</translation>
     </message>
     <message>
         <source>Recipes</source>
-        <translation>Rezepte</translation>
+        <translation>Rezepturen</translation>
     </message>
     <message>
         <source>Recipe versions</source>
-        <translation>Fassungen von Rezepten</translation>
+        <translation>Fassungen von Rezepturen</translation>
     </message>
     <message>
         <source>Ingredients</source>
@@ -2864,7 +2864,7 @@
     </message>
     <message>
         <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
-        <translation>Das Buch ist unversehrt: Seiten, Verzeichnisse, Verknüpfungen und Klimasummen stimmen überein.</translation>
+        <translation>Das Buch ist unversehrt: Seiten, Indizes, Verknüpfungen und Klimasummen stimmen überein.</translation>
     </message>
     <message>
         <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
@@ -2872,7 +2872,7 @@
     </message>
     <message>
         <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
-        <translation>Das Buch ist beschädigt (gefundene Stellen: %1; sie stehen unten). Schreiben Sie nichts mehr hinein. Stellen Sie eine Sicherungskopie wieder her oder bergen Sie, was lesbar ist, in ein neues Buch.</translation>
+        <translation>Das Buch ist beschädigt (gefundene Stellen: %1; sie stehen unten). Schreiben Sie nichts mehr hinein. Stellen Sie eine Sicherungskopie wieder her oder retten Sie, was lesbar ist, in ein neues Buch.</translation>
     </message>
     <message>
         <source>The book&apos;s own records (log, preferences, sums)</source>
@@ -3102,7 +3102,7 @@
     </message>
     <message>
         <source>Weigh the curing salt on the finest scale, and read its strength off the bag in your hand. Follow local codes and licensed practice.</source>
-        <translation>Wiegen Sie das Pökelsalz auf der feinsten Waage und lesen Sie seine Stärke von der Packung in Ihrer Hand ab. Halten Sie sich an örtliche Vorschriften und zugelassene Praxis.</translation>
+        <translation>Wiegen Sie das Pökelsalz auf der feinsten Waage und lesen Sie seine Stärke von der Packung in Ihrer Hand ab. Halten Sie sich an örtliche Vorschriften und die Praxis zugelassener Betriebe.</translation>
     </message>
     <message>
         <source>Weighed by</source>
@@ -3197,7 +3197,7 @@
     </message>
     <message>
         <source>used</source>
-        <translation>genommen</translation>
+        <translation>verwendet</translation>
     </message>
     <message>
         <source>not computable</source>
@@ -3329,7 +3329,7 @@
     </message>
     <message>
         <source>Buried in salt</source>
-        <translation>Im Salz vergraben</translation>
+        <translation>Im Salzbett</translation>
     </message>
     <message>
         <source>Immersed, by pick-up</source>
@@ -3384,7 +3384,7 @@
     </message>
     <message>
         <source>round</source>
-        <translation>rund</translation>
+        <translation>kugelig</translation>
     </message>
     <message>
         <source>block (brick)</source>
@@ -3416,7 +3416,7 @@
     </message>
     <message>
         <source>coated</source>
-        <translation>umhüllt</translation>
+        <translation>überzogen</translation>
     </message>
     <message>
         <source>raw weight</source>
@@ -3452,15 +3452,15 @@
     </message>
     <message>
         <source>curing</source>
-        <translation>im Pökeln</translation>
+        <translation>Pökeln</translation>
     </message>
     <message>
         <source>resting</source>
-        <translation>in Ruhe</translation>
+        <translation>Ruhen</translation>
     </message>
     <message>
         <source>drying</source>
-        <translation>beim Trocknen</translation>
+        <translation>Trocknen</translation>
     </message>
     <message>
         <source>finished</source>
@@ -3512,7 +3512,7 @@
     </message>
     <message>
         <source>frozen</source>
-        <translation>gefroren</translation>
+        <translation>eingefroren</translation>
     </message>
     <message>
         <source>thawed</source>
@@ -3524,7 +3524,7 @@
     </message>
     <message>
         <source>hung to dry</source>
-        <translation>zum Trocknen gehängt</translation>
+        <translation>zum Trocknen aufgehängt</translation>
     </message>
     <message>
         <source>moved</source>
@@ -3604,7 +3604,7 @@
     </message>
     <message>
         <source>hung again</source>
-        <translation>wieder gehängt</translation>
+        <translation>wieder aufgehängt</translation>
     </message>
     <message>
         <source>counted again</source>
@@ -3644,11 +3644,11 @@
     </message>
     <message>
         <source>coating</source>
-        <translation>Umhüllen</translation>
+        <translation>Überziehen</translation>
     </message>
     <message>
         <source>freezing</source>
-        <translation>Gefrieren</translation>
+        <translation>Einfrieren</translation>
     </message>
     <message>
         <source>storing</source>
@@ -4007,7 +4007,7 @@
     </message>
     <message>
         <source>the texture was right</source>
-        <translation>die Festigkeit stimmte</translation>
+        <translation>die Konsistenz stimmte</translation>
     </message>
     <message>
         <source>“%1”</source>
@@ -4113,7 +4113,7 @@
     </message>
     <message>
         <source>Lowest</source>
-        <translation>Kleinster</translation>
+        <translation>Tiefster</translation>
     </message>
     <message>
         <source>Mean</source>
@@ -4121,7 +4121,7 @@
     </message>
     <message>
         <source>Highest</source>
-        <translation>Größter</translation>
+        <translation>Höchster</translation>
     </message>
     <message>
         <source>Driest</source>
@@ -4137,7 +4137,7 @@
     </message>
     <message>
         <source>Out of band</source>
-        <translation>Außer Band</translation>
+        <translation>Außerhalb</translation>
     </message>
     <message>
         <source>no readings %1</source>
@@ -4261,7 +4261,7 @@
     </message>
     <message>
         <source>Worst</source>
-        <translation>Schlimmster Wert</translation>
+        <translation>Extremwert</translation>
     </message>
     <message>
         <source>Action taken, initials</source>
@@ -4277,7 +4277,7 @@
     </message>
     <message>
         <source>Accepted by</source>
-        <translation>Hingenommen von</translation>
+        <translation>Quittiert von</translation>
     </message>
     <message>
         <source>Why</source>
@@ -4285,7 +4285,7 @@
     </message>
     <message>
         <source>No caution was accepted.</source>
-        <translation>Es wurde keine Warnung hingenommen.</translation>
+        <translation>Es wurde keine Warnung quittiert.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -4317,7 +4317,7 @@
     </message>
     <message>
         <source>Cautions accepted</source>
-        <translation>Hingenommene Warnungen</translation>
+        <translation>Quittierte Warnungen</translation>
     </message>
     <message>
         <source>Notes and actions</source>
@@ -4541,7 +4541,7 @@
     </message>
     <message>
         <source>No ingredient lots were recorded.</source>
-        <translation>Es wurden keine Zutatenlose eingetragen.</translation>
+        <translation>Es wurden keine Zutaten-Lose eingetragen.</translation>
     </message>
     <message>
         <source>Inputs with lots</source>
@@ -4673,7 +4673,7 @@
     </message>
     <message>
         <source>Figures are records and computations. Whether a product may be sold or eaten is for local codes, licensed practice and laboratory measurement.</source>
-        <translation>Zahlen sind Aufzeichnungen und Berechnungen. Ob ein Erzeugnis verkauft oder gegessen werden darf, entscheiden örtliche Vorschriften, zugelassene Praxis und Labormessung.</translation>
+        <translation>Zahlen sind Aufzeichnungen und Berechnungen. Ob ein Erzeugnis verkauft oder gegessen werden darf, entscheiden örtliche Vorschriften, die Praxis zugelassener Betriebe und Labormessung.</translation>
     </message>
     <message>
         <source>What</source>
@@ -4705,7 +4705,7 @@
     </message>
     <message>
         <source>packed</source>
-        <translation>gepackt</translation>
+        <translation>verpackt</translation>
     </message>
     <message>
         <source>nothing left</source>
@@ -4717,7 +4717,7 @@
     </message>
     <message>
         <source>Nothing of this batch has been packed.</source>
-        <translation>Von dieser Charge wurde nichts gepackt.</translation>
+        <translation>Von dieser Charge wurde nichts verpackt.</translation>
     </message>
     <message>
         <source>One step forward</source>
@@ -4749,11 +4749,11 @@
     </message>
     <message>
         <source>Packed</source>
-        <translation>Gepackt</translation>
+        <translation>Verpackt</translation>
     </message>
     <message>
         <source>Used</source>
-        <translation>Verbraucht</translation>
+        <translation>Aufgebraucht</translation>
     </message>
     <message>
         <source>Given</source>
@@ -4765,7 +4765,7 @@
     </message>
     <message>
         <source>Hung again</source>
-        <translation>Wieder gehängt</translation>
+        <translation>Wieder aufgehängt</translation>
     </message>
     <message>
         <source>Waste</source>
@@ -4777,7 +4777,7 @@
     </message>
     <message>
         <source>Packed, but not accounted for</source>
-        <translation>Gepackt, aber nicht nachgewiesen</translation>
+        <translation>Verpackt, aber nicht nachgewiesen</translation>
     </message>
     <message>
         <source>The packs do not balance: %1 cannot be accounted for.</source>
@@ -4810,15 +4810,15 @@
     </message>
     <message>
         <source>curing</source>
-        <translation>im Pökeln</translation>
+        <translation>Pökeln</translation>
     </message>
     <message>
         <source>resting</source>
-        <translation>in Ruhe</translation>
+        <translation>Ruhen</translation>
     </message>
     <message>
         <source>drying</source>
-        <translation>beim Trocknen</translation>
+        <translation>Trocknen</translation>
     </message>
     <message>
         <source>discarded</source>
@@ -4858,7 +4858,7 @@
     </message>
     <message>
         <source>coated</source>
-        <translation>umhüllt</translation>
+        <translation>überzogen</translation>
     </message>
     <message>
         <source>casing or net put on</source>
@@ -4882,7 +4882,7 @@
     </message>
     <message>
         <source>frozen</source>
-        <translation>gefroren</translation>
+        <translation>eingefroren</translation>
     </message>
     <message>
         <source>thawed</source>
@@ -4934,11 +4934,11 @@
     </message>
     <message>
         <source>coating</source>
-        <translation>Umhüllen</translation>
+        <translation>Überziehen</translation>
     </message>
     <message>
         <source>freezing</source>
-        <translation>Gefrieren</translation>
+        <translation>Einfrieren</translation>
     </message>
     <message>
         <source>storing</source>
@@ -4994,7 +4994,7 @@
     </message>
     <message>
         <source>cut</source>
-        <translation>geschnitten</translation>
+        <translation>angeschnitten</translation>
     </message>
     <message>
         <source>vacuum packed</source>
@@ -5002,7 +5002,7 @@
     </message>
     <message>
         <source>used</source>
-        <translation>genommen</translation>
+        <translation>aufgebraucht</translation>
     </message>
     <message>
         <source>given</source>
@@ -5018,7 +5018,7 @@
     </message>
     <message>
         <source>hung again</source>
-        <translation>wieder gehängt</translation>
+        <translation>wieder aufgehängt</translation>
     </message>
     <message>
         <source>counted</source>
@@ -5138,11 +5138,11 @@
     </message>
     <message>
         <source>below the minimum</source>
-        <translation>unter dem Mindestmaß</translation>
+        <translation>unter dem Mindestwert</translation>
     </message>
     <message>
         <source>NOT PERMITTED, used</source>
-        <translation>NICHT ZUGELASSEN, genommen</translation>
+        <translation>NICHT ZUGELASSEN, verwendet</translation>
     </message>
     <message>
         <source>laboratory only</source>
@@ -5313,7 +5313,7 @@
     </message>
     <message>
         <source>never out of its band in the log</source>
-        <translation>laut Protokoll nie außer Band</translation>
+        <translation>laut Protokoll nie außerhalb des Bandes</translation>
     </message>
     <message>
         <source>%1: air</source>
@@ -5418,19 +5418,19 @@
     </message>
     <message>
         <source>&amp;Pack a finished piece…</source>
-        <translation>Fertiges Stück &amp;packen…</translation>
+        <translation>Fertiges Stück ver&amp;packen…</translation>
     </message>
     <message>
         <source>Nothing is packed yet</source>
-        <translation>Noch ist nichts gepackt</translation>
+        <translation>Noch ist nichts verpackt</translation>
     </message>
     <message>
         <source>When a piece is signed as done, pack it here: whole, cut, under vacuum or frozen. The list then shows what to eat first, what is left, and where everything went.</source>
-        <translation>Ist ein Stück als fertig unterzeichnet, packen Sie es hier: ganz, angeschnitten, vakuumiert oder gefroren. Die Liste zeigt dann, was zuerst gegessen wird, was übrig ist und wohin alles ging.</translation>
+        <translation>Ist ein Stück als fertig unterzeichnet, verpacken Sie es hier: ganz, angeschnitten, vakuumverpackt oder eingefroren. Die Liste zeigt dann, was zuerst gegessen wird, was übrig ist und wohin alles ging.</translation>
     </message>
     <message>
         <source>Pack a finished piece</source>
-        <translation>Fertiges Stück packen</translation>
+        <translation>Fertiges Stück verpacken</translation>
     </message>
     <message>
         <source>In eating order: open packs first, then the nearest day.</source>
@@ -5490,7 +5490,7 @@
     </message>
     <message>
         <source>Keep until</source>
-        <translation>Aufheben bis</translation>
+        <translation>Lagern bis</translation>
     </message>
     <message>
         <source>▲ %1, past</source>
@@ -5546,19 +5546,19 @@
     </message>
     <message>
         <source>No day is set to keep it until.</source>
-        <translation>Es ist kein Tag gesetzt, bis zu dem es aufgehoben wird.</translation>
+        <translation>Es ist kein Tag gesetzt, bis zu dem es gelagert wird.</translation>
     </message>
     <message>
         <source>Keep until %1 by a rule: %2.</source>
-        <translation>Aufheben bis %1 nach einer Regel: %2.</translation>
+        <translation>Lagern bis %1 nach einer Regel: %2.</translation>
     </message>
     <message>
         <source>Keep until %1: somebody&apos;s own day.</source>
-        <translation>Aufheben bis %1: ein selbst gesetzter Tag.</translation>
+        <translation>Lagern bis %1: ein selbst gesetzter Tag.</translation>
     </message>
     <message>
         <source>Keep until %1: somebody&apos;s own day, because: %2</source>
-        <translation>Aufheben bis %1: ein selbst gesetzter Tag, weil: %2</translation>
+        <translation>Lagern bis %1: ein selbst gesetzter Tag, weil: %2</translation>
     </message>
 </context>
 <context>
@@ -5783,7 +5783,7 @@
     </message>
     <message>
         <source>%1 %2: stage %3, hung %4, lost %5, salt at most %6, nitrite put on %7.</source>
-        <translation>%1 %2: Phase %3, aufgehängt %4, verloren %5, Salz höchstens %6, aufgetragenes Nitrit %7.</translation>
+        <translation>%1 %2: Phase „%3“, aufgehängt %4, verloren %5, Salz höchstens %6, aufgetragenes Nitrit %7.</translation>
     </message>
     <message>
         <source>%1 %2 (water activity %3)</source>
@@ -5822,7 +5822,7 @@
     </message>
     <message>
         <source>Warm finish, %1: air at %2 and %3, from %4 to %5 lost.</source>
-        <translation>Warmes Ende, %1: Luft bei %2 und %3, Verlust von %4 auf %5.</translation>
+        <translation>Nachtrocknen in warmer Luft, %1: Luft bei %2 und %3, Verlust von %4 auf %5.</translation>
     </message>
     <message>
         <source>In the growth range of %1: %2 (%3)</source>
@@ -5874,7 +5874,7 @@
     </message>
     <message>
         <source>Even odds by</source>
-        <translation>Halbe-halbe bis</translation>
+        <translation>Chance 1 von 2 bis</translation>
     </message>
     <message>
         <source>9 chances in 10 by</source>
@@ -5882,7 +5882,7 @@
     </message>
     <message>
         <source>Levels off at</source>
-        <translation>Kommt zur Ruhe bei</translation>
+        <translation>Flacht ab bei</translation>
     </message>
     <message>
         <source>No humidity at %1 draws water as strongly as %2 does.</source>
@@ -5890,7 +5890,7 @@
     </message>
     <message>
         <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
-        <translation>Gleiche Trockenkraft: %1 bei %2 zieht das Wasser so stark wie %3 bei %4. Wie weit das Stück trocknen kann, folgt fast nur aus der Feuchte.</translation>
+        <translation>Gleiche Trocknungskraft: %1 bei %2 zieht das Wasser so stark wie %3 bei %4. Wie weit das Stück trocknen kann, folgt fast nur aus der Feuchte.</translation>
     </message>
     <message>
         <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
@@ -6022,7 +6022,7 @@
     </message>
     <message>
         <source>Enter chooses a row that was weighed; Ctrl+C copies.</source>
-        <translation>Eingabe wählt eine gewogene Zeile; Strg+C kopiert.</translation>
+        <translation>Enter wählt eine gewogene Zeile; Strg+C kopiert.</translation>
     </message>
     <message>
         <source>As a drawing</source>
@@ -6375,11 +6375,11 @@
     </message>
     <message>
         <source>Salt, texture, and what to change next time</source>
-        <translation>Salz, Festigkeit, und was nächstes Mal zu ändern ist</translation>
+        <translation>Salz, Konsistenz und was nächstes Mal zu ändern ist</translation>
     </message>
     <message>
         <source>Once a piece of it is signed as done.</source>
-        <translation>Sobald ein Stück davon als fertig unterschrieben ist.</translation>
+        <translation>Sobald ein Stück davon als fertig unterzeichnet ist.</translation>
     </message>
 </context>
 <context>
@@ -6561,7 +6561,7 @@
     </message>
     <message>
         <source>drying force</source>
-        <translation>Trockenkraft</translation>
+        <translation>Trocknungskraft</translation>
     </message>
     <message>
         <source>How long</source>
@@ -6613,7 +6613,7 @@
     </message>
     <message>
         <source>Out of band</source>
-        <translation>Außer Band</translation>
+        <translation>Außerhalb</translation>
     </message>
     <message>
         <source>From</source>
@@ -6625,11 +6625,11 @@
     </message>
     <message>
         <source>Worst</source>
-        <translation>Schlimmster Wert</translation>
+        <translation>Extremwert</translation>
     </message>
     <message>
         <source>Times out of band, half an hour or longer</source>
-        <translation>Zeiten außer Band, eine halbe Stunde oder länger</translation>
+        <translation>Zeiten außerhalb des Bandes, eine halbe Stunde oder länger</translation>
     </message>
     <message>
         <source>no second sensor</source>
@@ -6875,7 +6875,7 @@
     </message>
     <message>
         <source>Reads %1 from end to end: pages, indexes, links between entries and the sums of climate readings. It changes nothing.</source>
-        <translation>Liest %1 von Anfang bis Ende: Seiten, Verzeichnisse, Verknüpfungen zwischen Einträgen und die Summen der Klimamesswerte. Geändert wird nichts.</translation>
+        <translation>Liest %1 von Anfang bis Ende: Seiten, Indizes, Verknüpfungen zwischen Einträgen und die Summen der Klimamesswerte. Geändert wird nichts.</translation>
     </message>
     <message>
         <source>The book is being read</source>
@@ -6891,7 +6891,7 @@
     </message>
     <message>
         <source>&amp;Salvage into a new book…</source>
-        <translation>In ein neues Buch &amp;bergen…</translation>
+        <translation>In ein neues Buch &amp;retten…</translation>
     </message>
     <message>
         <source>&amp;Restore a backup…</source>
@@ -7011,11 +7011,11 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>Something was cut off. Start and target shrink in proportion.</source>
-        <translation>Etwas wurde abgeschnitten. Anfang und Ziel schrumpfen im Verhältnis.</translation>
+        <translation>Etwas wurde abgeschnitten. Anfang und Ziel schrumpfen anteilig.</translation>
     </message>
     <message>
         <source>A wedge was taken to taste. Start and target shrink in proportion.</source>
-        <translation>Ein Keil wurde zum Kosten genommen. Anfang und Ziel schrumpfen im Verhältnis.</translation>
+        <translation>Ein Keil wurde zum Kosten genommen. Anfang und Ziel schrumpfen anteilig.</translation>
     </message>
     <message>
         <source>The piece was pressed. Water pressed out counts as loss.</source>
@@ -7031,11 +7031,11 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>The piece was frozen. The cure clock stops.</source>
-        <translation>Das Stück wurde eingefroren. Die Uhr des Pökelns steht.</translation>
+        <translation>Das Stück wurde eingefroren. Die Pökelzeit steht still.</translation>
     </message>
     <message>
         <source>The piece is thawed. The cure clock runs again.</source>
-        <translation>Das Stück ist aufgetaut. Die Uhr des Pökelns läuft wieder.</translation>
+        <translation>Das Stück ist aufgetaut. Die Pökelzeit läuft wieder.</translation>
     </message>
     <message>
         <source>%1 → %2</source>
@@ -7115,11 +7115,11 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>in proportion</source>
-        <translation>im Verhältnis</translation>
+        <translation>anteilig</translation>
     </message>
     <message>
         <source>New &amp;start, if not in proportion</source>
-        <translation>Neuer An&amp;fang, wenn nicht im Verhältnis</translation>
+        <translation>Neuer An&amp;fang, wenn nicht anteilig</translation>
     </message>
     <message>
         <source>&amp;Chamber</source>
@@ -7215,7 +7215,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>When a piece comes out of the cure, open it and choose &quot;What happened: hung to dry&quot;. From its second weighing on it stands here on a time axis with the interval in which it is expected to reach its target.</source>
-        <translation>Kommt ein Stück aus dem Pökeln, öffnen Sie es und wählen Sie „Was geschah: zum Trocknen gehängt“. Von der zweiten Wägung an steht es hier auf einer Zeitachse mit der Spanne, in der es sein Ziel erwarten lässt.</translation>
+        <translation>Kommt ein Stück aus dem Pökeln, öffnen Sie es und wählen Sie „Was geschah: zum Trocknen aufgehängt“. Von der zweiten Wägung an steht es hier auf einer Zeitachse mit der Spanne, in der sein Ziel zu erwarten ist.</translation>
     </message>
     <message>
         <source>Ready by</source>
@@ -7235,7 +7235,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>Bar: how far the loss has come towards the target, from hanging to now. Box: 8 chances in 10 that the target is reached inside; the line in it is even odds. An arrow: it may never be. At target is not done: look, touch and cut before you decide.</source>
-        <translation>Balken: wie weit der Verlust auf dem Weg zum Ziel ist, vom Aufhängen bis jetzt. Kasten: 8 von 10 Mal wird das Ziel darin erreicht; beim Strich darin steht es eins zu eins. Pfeil: womöglich nie. Am Ziel ist nicht fertig: schauen, tasten und anschneiden, dann entscheiden.</translation>
+        <translation>Balken: wie weit der Verlust auf dem Weg zum Ziel ist, vom Aufhängen bis jetzt. Kasten: Chance 8 von 10, dass das Ziel darin erreicht wird; beim Strich darin 1 von 2. Pfeil: womöglich nie. Am Ziel ist nicht fertig: schauen, tasten und anschneiden, dann entscheiden.</translation>
     </message>
     <message>
         <source>It dries much faster or slower than the others of its batch.</source>
@@ -7451,7 +7451,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>Part of this is a guess. Say above how the file is to be read; it is remembered for this sensor.</source>
-        <translation>Ein Teil ist geraten. Sagen Sie oben, wie die Datei zu lesen ist; es wird für diesen Sensor gemerkt.</translation>
+        <translation>Ein Teil ist geraten. Sagen Sie oben, wie die Datei zu lesen ist; das Programm merkt es sich für diesen Sensor.</translation>
     </message>
     <message>
         <source>The file reads well.</source>
@@ -7509,11 +7509,11 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     <name>ui::pages::KeepByFields</name>
     <message>
         <source>Rule for keeping it</source>
-        <translation>Regel für das Aufheben</translation>
+        <translation>Lagerregel</translation>
     </message>
     <message>
         <source>Keep until</source>
-        <translation>Aufheben bis</translation>
+        <translation>Lagern bis</translation>
     </message>
     <message>
         <source>Why this day</source>
@@ -7529,7 +7529,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>Without a rule the day is yours. How long a pack keeps depends on the product, its dryness and the cold; follow your own code.</source>
-        <translation>Ohne Regel bestimmen Sie den Tag. Wie lange eine Packung hält, hängt vom Produkt, seiner Trockenheit und der Kälte ab; folgen Sie den Vorschriften bei Ihnen.</translation>
+        <translation>Ohne Regel bestimmen Sie den Tag. Wie lange eine Packung hält, hängt vom Produkt, seiner Trockenheit und der Kälte ab; halten Sie sich an Ihre Vorschriften.</translation>
     </message>
 </context>
 <context>
@@ -7544,7 +7544,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>No start weight can be found missing</source>
-        <translation>Es fehlt kein Startgewicht</translation>
+        <translation>Es fehlt kein Anfangsgewicht</translation>
     </message>
     <message>
         <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
@@ -7588,11 +7588,11 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
-        <translation>Abbrechen, und nichts wird erfunden: Die Tage seit dem Aufhängen, das Tempo von Wägung zu Wägung und der Verlust von jedem bekannten Gewicht werden weiter gezählt. Unter Ändern lässt sich das Ziel an eines davon binden.</translation>
+        <translation>„Abbrechen“, und nichts wird erfunden: Die Tage seit dem Aufhängen, das Tempo von Wägung zu Wägung und der Verlust von jedem bekannten Gewicht werden weiter gezählt. Unter „Ändern“ lässt sich das Ziel an eines davon binden.</translation>
     </message>
     <message>
         <source>Enter the day, and the estimate stands here.</source>
-        <translation>Den Tag eingeben, dann steht hier die Schätzung.</translation>
+        <translation>Geben Sie den Tag ein, dann steht hier die Schätzung.</translation>
     </message>
     <message>
         <source>Reckoning…</source>
@@ -7634,7 +7634,7 @@ Wenn das richtig ist, drücken Sie noch einmal „Übernehmen“.</translation>
     </message>
     <message>
         <source>The house</source>
-        <translation>Das Haus</translation>
+        <translation>Der Betrieb</translation>
     </message>
     <message>
         <source>Saltloft</source>
@@ -7875,7 +7875,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Mark the pieces and weigh them together; the new start and target then stand here.</source>
-        <translation>Markieren Sie die Stücke und wiegen Sie sie zusammen; dann stehen hier der neue Start und das neue Ziel.</translation>
+        <translation>Markieren Sie die Stücke und wiegen Sie sie zusammen; dann stehen hier der neue Anfang und das neue Ziel.</translation>
     </message>
     <message>
         <source>Weighed apart: %1 net; together: %2 net</source>
@@ -8084,7 +8084,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>The scale shows steps of</source>
-        <translation>Schritt, den die Waage zeigt</translation>
+        <translation>Teilung der Waage</translation>
     </message>
     <message>
         <source>not said</source>
@@ -8140,7 +8140,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Scale step</source>
-        <translation>Schr&amp;itt der Waage</translation>
+        <translation>Te&amp;ilung der Waage</translation>
     </message>
     <message>
         <source>Expected l&amp;oss</source>
@@ -8236,7 +8236,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>These sums are no verdict on the food. Local codes, licensed practice and laboratory measurement come first.</source>
-        <translation>Diese Rechnungen sind kein Urteil über das Lebensmittel. Örtliche Vorschriften, zugelassene Praxis und Labormessung gehen vor.</translation>
+        <translation>Diese Rechnungen sind kein Urteil über das Lebensmittel. Örtliche Vorschriften, die Praxis zugelassener Betriebe und Labormessung gehen vor.</translation>
     </message>
     <message>
         <source>What to weigh for this meat, and what dose that really is</source>
@@ -8268,11 +8268,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Read, and taken on</source>
-        <translation>Gelesen und hingenommen</translation>
+        <translation>Gelesen und quittiert</translation>
     </message>
     <message>
         <source>Caution read and taken on: %1</source>
-        <translation>Warnung gelesen und hingenommen: %1</translation>
+        <translation>Warnung gelesen und quittiert: %1</translation>
     </message>
     <message>
         <source>Stopped. To mend before this can be used: %1.</source>
@@ -8280,11 +8280,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Cautions to read and take on by name: %1.</source>
-        <translation>Warnungen, die zu lesen und namentlich hinzunehmen sind: %1.</translation>
+        <translation>Warnungen, die zu lesen und namentlich zu quittieren sind: %1.</translation>
     </message>
     <message>
         <source>Nothing stands open.</source>
-        <translation>Nichts steht offen.</translation>
+        <translation>Nichts ist offen.</translation>
     </message>
     <message>
         <source>Enter the weight of the meat first.</source>
@@ -8324,7 +8324,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Read the cautions and take each of them on first.</source>
-        <translation>Lesen Sie zuerst die Warnungen und nehmen Sie jede auf sich.</translation>
+        <translation>Lesen Sie zuerst die Warnungen und quittieren Sie jede.</translation>
     </message>
     <message>
         <source>The batch&apos;s record names this recipe and the cautions now.</source>
@@ -8339,7 +8339,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>The batch&apos;s record then names this version as the recipe it was salted with, and prints each caution with who took it on and when.</source>
-        <translation>Das Chargenprotokoll nennt dann diese Fassung als die Rezeptur, mit der gesalzen wurde, und druckt zu jeder Warnung, wer sie auf sich nahm und wann.</translation>
+        <translation>Das Chargenprotokoll nennt dann diese Fassung als die Rezeptur, mit der gesalzen wurde, und druckt zu jeder Warnung, wer sie quittiert hat und wann.</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -8351,7 +8351,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Taken on by</source>
-        <translation>Auf sich genommen von</translation>
+        <translation>Quittiert von</translation>
     </message>
     <message>
         <source>Why</source>
@@ -8363,7 +8363,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Taken on by</source>
-        <translation>&amp;Auf sich genommen von</translation>
+        <translation>&amp;Quittiert von</translation>
     </message>
     <message>
         <source>&amp;Why</source>
@@ -8372,8 +8372,8 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message numerus="yes">
         <source>%n caution(s) taken on</source>
         <translation>
-            <numerusform>%n Warnung auf sich genommen</numerusform>
-            <numerusform>%n Warnungen auf sich genommen</numerusform>
+            <numerusform>%n Warnung quittiert</numerusform>
+            <numerusform>%n Warnungen quittiert</numerusform>
         </translation>
     </message>
     <message>
@@ -8390,7 +8390,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>Sagen Sie, wer die Warnungen auf sich nimmt: den Namen wählen oder eintippen.</translation>
+        <translation>Sagen Sie, wer die Warnungen quittiert: den Namen wählen oder eintippen.</translation>
     </message>
 </context>
 <context>
@@ -8644,7 +8644,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Off by the scale&apos;s step</source>
-        <translation>Fehler durch den Schritt der Waage</translation>
+        <translation>Fehler durch die Teilung der Waage</translation>
     </message>
     <message>
         <source>up to ± %1</source>
@@ -8680,11 +8680,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>A field needs mending; it says how.</source>
-        <translation>Ein Feld ist zu berichtigen; es sagt, wie.</translation>
+        <translation>Ein Feld ist zu berichtigen; dort steht, wie.</translation>
     </message>
     <message>
         <source>The cure has a stop above. Mend it first.</source>
-        <translation>Oben hält etwas das Pökeln an. Beheben Sie es zuerst.</translation>
+        <translation>Oben steht beim Pökeln ein Halt. Beheben Sie ihn zuerst.</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -8753,7 +8753,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Salvage into a new book…</source>
-        <translation>In ein neues Buch &amp;bergen…</translation>
+        <translation>In ein neues Buch &amp;retten…</translation>
     </message>
     <message>
         <source>Carries every entry that can still be read into a new book; this one is not changed.</source>
@@ -8800,7 +8800,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Texture</source>
-        <translation>Festigkeit</translation>
+        <translation>Konsistenz</translation>
     </message>
     <message>
         <source>What to change next time</source>
@@ -8812,7 +8812,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Texture</source>
-        <translation>&amp;Festigkeit</translation>
+        <translation>&amp;Konsistenz</translation>
     </message>
     <message>
         <source>&amp;What to change next time</source>
@@ -8859,7 +8859,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Keep &amp;until</source>
-        <translation>A&amp;ufheben bis</translation>
+        <translation>Lagern &amp;bis</translation>
     </message>
     <message>
         <source>How</source>
@@ -8871,18 +8871,18 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Rule for keeping it</source>
-        <translation>&amp;Regel für das Aufheben</translation>
+        <translation>Lager&amp;regel</translation>
     </message>
     <message>
         <source>Wh&amp;y this day</source>
-        <translation>W&amp;arum dieser Tag</translation>
+        <translation>Waru&amp;m dieser Tag</translation>
     </message>
 </context>
 <context>
     <name>ui::pages::PackDialog</name>
     <message>
         <source>Pack a finished piece</source>
-        <translation>Fertiges Stück packen</translation>
+        <translation>Fertiges Stück verpacken</translation>
     </message>
     <message>
         <source>Piece</source>
@@ -8906,7 +8906,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Packed on</source>
-        <translation>Gepackt am</translation>
+        <translation>Verpackt am</translation>
     </message>
     <message>
         <source>Where it lies</source>
@@ -8930,7 +8930,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Packed &amp;on</source>
-        <translation>Gepackt a&amp;m</translation>
+        <translation>Verpackt a&amp;m</translation>
     </message>
     <message>
         <source>Where it &amp;lies</source>
@@ -8946,11 +8946,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Rule for keeping it</source>
-        <translation>&amp;Regel für das Aufheben</translation>
+        <translation>Lager&amp;regel</translation>
     </message>
     <message>
         <source>Keep &amp;until</source>
-        <translation>A&amp;ufheben bis</translation>
+        <translation>Lagern &amp;bis</translation>
     </message>
     <message>
         <source>Wh&amp;y this day</source>
@@ -9023,7 +9023,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Initials, as signed</source>
-        <translation>Namens&amp;zeichen, wie unterschrieben</translation>
+        <translation>Namens&amp;zeichen, wie unterzeichnet</translation>
     </message>
     <message>
         <source>Enter a name and the initials to sign with.</source>
@@ -9415,7 +9415,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Levels off at %1 to %2</source>
-        <translation>Läuft aus bei %1 bis %2</translation>
+        <translation>Flacht ab bei %1 bis %2</translation>
     </message>
     <message>
         <source>Signed as done.</source>
@@ -9487,11 +9487,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>finish it in warm air…</source>
-        <translation>in warmer Luft beenden…</translation>
+        <translation>in warmer Luft nachtrocknen…</translation>
     </message>
     <message>
         <source>A dehydrator or a low oven: how long, and how long where microbes grow.</source>
-        <translation>Ein Dörrgerät oder ein schwacher Ofen: wie lange, und wie lange dort, wo Mikroben wachsen.</translation>
+        <translation>Ein Dörrgerät oder ein Backofen auf kleiner Stufe: wie lange, und wie lange dort, wo Mikroben wachsen.</translation>
     </message>
     <message>
         <source>the fridge or chamber failed…</source>
@@ -9499,7 +9499,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Power cut, door left open: what each piece there was like, and how warm it became.</source>
-        <translation>Stromausfall, Tür offen: wie jedes Stück dort stand und wie warm es wurde.</translation>
+        <translation>Stromausfall, Tür offen: wie weit jedes Stück dort war und wie warm es wurde.</translation>
     </message>
     <message>
         <source>Enter on a note with a photo shows it large.</source>
@@ -9523,7 +9523,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>A start weight was never written down: what its siblings say it was.</source>
-        <translation>Ein Startgewicht wurde nie notiert: was die Geschwisterstücke darüber sagen.</translation>
+        <translation>Ein Anfangsgewicht wurde nie notiert: was die Geschwisterstücke darüber sagen.</translation>
     </message>
     <message>
         <source>Pieces on the chart</source>
@@ -9915,7 +9915,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>as the desktop</source>
-        <translation>wie der Arbeitsplatz</translation>
+        <translation>wie der Desktop</translation>
     </message>
     <message>
         <source>light</source>
@@ -10007,7 +10007,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>The step is the smallest change the display shows. It decides which doses the scale can weigh and how sure a curve is.</source>
-        <translation>Der Schritt ist die kleinste Änderung, die die Anzeige zeigt. Er entscheidet, welche Dosen die Waage wiegen kann und wie genau eine Kurve ist.</translation>
+        <translation>Die Teilung ist die kleinste Änderung, die die Anzeige zeigt. Sie entscheidet, welche Dosen die Waage wiegen kann und wie genau eine Kurve ist.</translation>
     </message>
     <message>
         <source>Scale</source>
@@ -10015,7 +10015,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Step</source>
-        <translation>Schritt</translation>
+        <translation>Teilung</translation>
     </message>
     <message>
         <source>Check every</source>
@@ -10253,7 +10253,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Done: it comes down</source>
-        <translation>&amp;Fertig: Es kommt herunter</translation>
+        <translation>&amp;Fertig: wird abgenommen</translation>
     </message>
     <message>
         <source>Not &amp;yet: weigh and look again</source>
@@ -10261,7 +10261,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Disc&amp;ard: it is thrown out</source>
-        <translation>&amp;Verwerfen: Es wird weggeworfen</translation>
+        <translation>&amp;Verwerfen: wird weggeworfen</translation>
     </message>
     <message>
         <source>Look again on</source>
@@ -10323,15 +10323,15 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Finish it in warm a&amp;ir…</source>
-        <translation>In warmer &amp;Luft beenden…</translation>
+        <translation>In warmer &amp;Luft nachtrocknen…</translation>
     </message>
     <message>
         <source>H&amp;ung again: it was down, and dries on</source>
-        <translation>Wieder &amp;gehängt: es war abgenommen und trocknet weiter</translation>
+        <translation>Wieder auf&amp;gehängt: es war abgenommen und trocknet weiter</translation>
     </message>
     <message>
         <source>Hung again: it was down, and dries on</source>
-        <translation>Wieder gehängt: es war abgenommen und trocknet weiter</translation>
+        <translation>Wieder aufgehängt: es war abgenommen und trocknet weiter</translation>
     </message>
     <message>
         <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>
@@ -10347,7 +10347,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Hung again. %1</source>
-        <translation>Wieder gehängt. %1</translation>
+        <translation>Wieder aufgehängt. %1</translation>
     </message>
     <message>
         <source>Say who signs: choose or type the name.</source>
@@ -10358,7 +10358,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <name>ui::pages::SalvageDialog</name>
     <message>
         <source>Salvage into a new book</source>
-        <translation>In ein neues Buch bergen</translation>
+        <translation>In ein neues Buch retten</translation>
     </message>
     <message>
         <source>Carries every entry of %1 that can still be read into a new book. The damaged book is not changed; keep it until you have looked through the new one.</source>
@@ -10374,7 +10374,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>&amp;Salvage</source>
-        <translation>&amp;Bergen</translation>
+        <translation>&amp;Retten</translation>
     </message>
     <message>
         <source>&amp;Open the new book</source>
@@ -10445,11 +10445,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Smallest step it shows</source>
-        <translation>Kleinster Schritt, den sie zeigt</translation>
+        <translation>Kleinste Teilung der Anzeige</translation>
     </message>
     <message>
         <source>Check it every so many days</source>
-        <translation>Prüfen alle so viele Tage</translation>
+        <translation>Prüfabstand in Tagen</translation>
     </message>
     <message>
         <source>In &amp;use</source>
@@ -10465,11 +10465,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Smallest &amp;step it shows</source>
-        <translation>Kleinster &amp;Schritt, den sie zeigt</translation>
+        <translation>Kleinste &amp;Teilung der Anzeige</translation>
     </message>
     <message>
         <source>&amp;Check it every so many days</source>
-        <translation>&amp;Prüfen alle so viele Tage</translation>
+        <translation>&amp;Prüfabstand in Tagen</translation>
     </message>
     <message>
         <source>Give the scale a name, such as &quot;bench scale&quot;.</source>
@@ -10520,7 +10520,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Salt slurry: table salt just wet, in a closed bag with the sensor for twelve hours or more. Common practice: every six months; ice at least once a year.</source>
-        <translation>Salzbrei: Speisesalz, eben nass, mit dem Sensor zwölf Stunden oder länger in einem geschlossenen Beutel. Übliche Praxis: alle sechs Monate; Eis mindestens einmal im Jahr.</translation>
+        <translation>Salzbrei: Speisesalz, eben angefeuchtet, mit dem Sensor zwölf Stunden oder länger in einem geschlossenen Beutel. Übliche Praxis: alle sechs Monate; Eis mindestens einmal im Jahr.</translation>
     </message>
     <message>
         <source>It is right.</source>
@@ -10610,7 +10610,7 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Weigh each part without casing or net. Start weight and target are shared out in proportion; the family stays.</source>
-        <translation>Wiegen Sie jeden Teil ohne Hülle oder Netz. Anfangsgewicht und Ziel werden im Verhältnis aufgeteilt; die Familie bleibt.</translation>
+        <translation>Wiegen Sie jeden Teil ohne Hülle oder Netz. Anfangsgewicht und Ziel werden anteilig aufgeteilt; die Familie bleibt.</translation>
     </message>
     <message>
         <source>Net weight before</source>
@@ -10752,19 +10752,19 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>Cautions taken on by</source>
-        <translation>Warnungen auf sich genommen von</translation>
+        <translation>Warnungen quittiert von</translation>
     </message>
     <message>
         <source>Taken on b&amp;y</source>
-        <translation>A&amp;uf sich genommen von</translation>
+        <translation>Q&amp;uittiert von</translation>
     </message>
     <message>
         <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>Oben stehen Warnungen. Lesen Sie sie und haken Sie dann an, dass Sie sie hinnehmen.</translation>
+        <translation>Oben stehen Warnungen. Lesen Sie sie und haken Sie dann an, dass Sie sie auf sich nehmen.</translation>
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>Sagen Sie, wer die Warnungen auf sich nimmt: den Namen wählen oder eintippen.</translation>
+        <translation>Sagen Sie, wer die Warnungen quittiert: den Namen wählen oder eintippen.</translation>
     </message>
 </context>
 <context>
@@ -10940,11 +10940,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <name>ui::pages::WarmDialog</name>
     <message>
         <source>%1: finish in warm air</source>
-        <translation>%1: in warmer Luft beenden</translation>
+        <translation>%1: in warmer Luft nachtrocknen</translation>
     </message>
     <message>
         <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
-        <translation>Ein Dörrgerät oder ein schwacher Ofen nimmt das letzte Wasser in Stunden heraus. Diese Stunden verbringt es auch dort, wo Mikroben wachsen. Was hier steht, ist aus dem eigenen Tempo des Stücks und veröffentlichten Zahlen gerechnet; es urteilt nicht. Halten Sie sich an Ihre Vorschrift.</translation>
+        <translation>Ein Dörrgerät oder ein Backofen auf kleiner Stufe nimmt das letzte Wasser in Stunden heraus. Diese Stunden verbringt es auch dort, wo Mikroben wachsen. Was hier steht, ist aus dem eigenen Tempo des Stücks und veröffentlichten Zahlen gerechnet; es urteilt nicht. Halten Sie sich an Ihre Vorschrift.</translation>
     </message>
     <message>
         <source>&amp;Record in the book</source>
@@ -11231,7 +11231,7 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     </message>
     <message>
         <source>%1 (step %2)</source>
-        <translation>%1 (Schritt %2)</translation>
+        <translation>%1 (Teilung %2)</translation>
     </message>
     <message>
         <source>Weigh %1</source>
@@ -11343,7 +11343,7 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     </message>
     <message>
         <source>A forecast needs the weight its loss is counted from, and weighings since it was hung. Weigh the piece, or choose another weight to count from under Change.</source>
-        <translation>Eine Vorhersage braucht das Gewicht, von dem der Verlust zählt, und Wägungen seit dem Aufhängen. Das Stück wiegen oder unter Ändern ein anderes Gewicht wählen, von dem gezählt wird.</translation>
+        <translation>Eine Prognose braucht das Gewicht, von dem der Verlust zählt, und Wägungen seit dem Aufhängen. Wiegen Sie das Stück oder wählen Sie unter „Ändern“ ein anderes Gewicht, von dem gezählt wird.</translation>
     </message>
     <message>
         <source>The change holds from the last weighing on, and exactly as entered. Nothing of this is kept.</source>
@@ -11379,11 +11379,11 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     </message>
     <message>
         <source>Filled in: the last steady stretch of the chamber&apos;s log.</source>
-        <translation>Eingetragen: die letzte ruhige Strecke der Aufzeichnung der Kammer.</translation>
+        <translation>Eingetragen: die letzte ruhige Strecke im Protokoll der Kammer.</translation>
     </message>
     <message>
         <source>Filled in: a usual air, as no log says what it is (common practice, no source).</source>
-        <translation>Eingetragen: eine übliche Luft, da keine Aufzeichnung sie nennt (gängige Praxis, keine Quelle).</translation>
+        <translation>Eingetragen: eine übliche Luft, da kein Protokoll sie nennt (übliche Praxis, keine Quelle).</translation>
     </message>
     <message>
         <source>&amp;Use that humidity</source>
@@ -11403,7 +11403,7 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     </message>
     <message>
         <source>Fill in what is empty above.</source>
-        <translation>Oben ausfüllen, was leer ist.</translation>
+        <translation>Füllen Sie oben aus, was leer ist.</translation>
     </message>
     <message>
         <source>Reckoning…</source>
@@ -11411,15 +11411,15 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
     </message>
     <message>
         <source>As it is; nothing is changed yet</source>
-        <translation>Wie es ist; noch nichts geändert</translation>
+        <translation>Wie es ist; noch ist nichts geändert</translation>
     </message>
     <message>
         <source>As it is, and with the change</source>
-        <translation>Wie es ist, und mit der Änderung</translation>
+        <translation>Wie es ist und mit der Änderung</translation>
     </message>
     <message>
         <source>Change the temperature to see which humidity there has the drying power of the air as it is.</source>
-        <translation>Die Temperatur ändern, um zu sehen, welche Feuchte dort die Trockenkraft der jetzigen Luft hat.</translation>
+        <translation>Ändern Sie die Temperatur, um zu sehen, welche Feuchte dort die Trocknungskraft der jetzigen Luft hat.</translation>
     </message>
     <message>
         <source>In the cited growth ranges as it is, by temperature alone: %1. Water, salt and acid count too; the program judges none of it.</source>
@@ -11436,7 +11436,7 @@ Wenn es richtig ist, drücken Sie noch einmal Enter.</translation>
         <source>%1
 The entry no longer counts, but stays readable in the history.</source>
         <translation>%1
-Der Eintrag zählt nicht mehr, bleibt aber in der Geschichte lesbar.</translation>
+Der Eintrag zählt nicht mehr, bleibt aber im Verlauf lesbar.</translation>
     </message>
     <message>
         <source>Why it is taken back</source>

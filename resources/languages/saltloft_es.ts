@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>caution accepted for %1</source>
-        <translation>advertencia aceptada para %1</translation>
+        <translation>advertencia asumida para %1</translation>
     </message>
     <message>
         <source>decision on %1</source>
@@ -737,19 +737,19 @@
     </message>
     <message>
         <source>After salting</source>
-        <translation>Tras el salado</translation>
+        <translation>Postsalado</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation>Curación</translation>
+        <translation>Maduración</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation>Airear</translation>
+        <translation>Oreo</translation>
     </message>
     <message>
         <source>American country</source>
-        <translation>Campo americano</translation>
+        <translation>De campo (EE. UU.)</translation>
     </message>
     <message>
         <source>Another spice or herb</source>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Case and tie</source>
-        <translation>Embuchar y bridar</translation>
+        <translation>Embuchado y atado</translation>
     </message>
     <message>
         <source>Cellar</source>
@@ -825,7 +825,7 @@
     </message>
     <message>
         <source>Chilli, ground or flakes</source>
-        <translation>Guindilla, molida o en copos</translation>
+        <translation>Guindilla (chile), molida o en copos</translation>
     </message>
     <message>
         <source>Chinese wind-dried</source>
@@ -849,7 +849,7 @@
     </message>
     <message>
         <source>Cool</source>
-        <translation>Enfriar</translation>
+        <translation>Enfriado</translation>
     </message>
     <message>
         <source>Coppa</source>
@@ -909,7 +909,7 @@
     </message>
     <message>
         <source>Drain</source>
-        <translation>Escurrir</translation>
+        <translation>Escurrido</translation>
     </message>
     <message>
         <source>Dry</source>
@@ -945,7 +945,7 @@
     </message>
     <message>
         <source>Equalise and dry the surface</source>
-        <translation>Asentar y secar la superficie</translation>
+        <translation>Asentamiento y oreo</translation>
     </message>
     <message>
         <source>Equalise</source>
@@ -961,7 +961,7 @@
     </message>
     <message>
         <source>Fenugreek, ground</source>
-        <translation>Alholva, molida</translation>
+        <translation>Alholva (fenogreco), molida</translation>
     </message>
     <message>
         <source>Fine sea salt</source>
@@ -1001,7 +1001,7 @@
     </message>
     <message>
         <source>Fresh air</source>
-        <translation>Aire fresco</translation>
+        <translation>Oreo</translation>
     </message>
     <message>
         <source>Garlic powder</source>
@@ -1025,7 +1025,7 @@
     </message>
     <message>
         <source>Hang</source>
-        <translation>Colgar</translation>
+        <translation>Colgado</translation>
     </message>
     <message>
         <source>Honey</source>
@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>Lard</source>
-        <translation>Manteca</translation>
+        <translation>Enmantecado</translation>
     </message>
     <message>
         <source>Last drying</source>
@@ -1097,7 +1097,7 @@
     </message>
     <message>
         <source>Marinate</source>
-        <translation>Adobar</translation>
+        <translation>Adobado</translation>
     </message>
     <message>
         <source>Nitrite curing salt (0.6 %)</source>
@@ -1189,11 +1189,11 @@
     </message>
     <message>
         <source>Rinse and pepper</source>
-        <translation>Enjuagar y poner pimienta</translation>
+        <translation>Enjuagado y pimienta</translation>
     </message>
     <message>
         <source>Rinse</source>
-        <translation>Enjuagar</translation>
+        <translation>Enjuagado</translation>
     </message>
     <message>
         <source>Ripen</source>
@@ -1201,11 +1201,11 @@
     </message>
     <message>
         <source>Rock salt</source>
-        <translation>Sal de roca</translation>
+        <translation>Sal gema</translation>
     </message>
     <message>
         <source>Roll, case and tie</source>
-        <translation>Enrollar, embuchar y bridar</translation>
+        <translation>Enrollado, embuchado, atado</translation>
     </message>
     <message>
         <source>Rub</source>
@@ -1253,7 +1253,7 @@
     </message>
     <message>
         <source>Settle</source>
-        <translation>Reposo</translation>
+        <translation>Asentamiento</translation>
     </message>
     <message>
         <source>Shelf stable: water activity</source>
@@ -1321,7 +1321,7 @@
     </message>
     <message>
         <source>Stack</source>
-        <translation>Apilar</translation>
+        <translation>Apilado</translation>
     </message>
     <message>
         <source>Summer sweat is wanted. Internal temperature at most 95 °F (9 CFR 319.106).</source>
@@ -1333,7 +1333,7 @@
     </message>
     <message>
         <source>The casing day is the birthday of the piece: weigh it bare and dressed.</source>
-        <translation>El día de embuchar es el cumpleaños de la pieza: pésela desnuda y vestida.</translation>
+        <translation>El día de embuchar es el cumpleaños de la pieza: pésela sin nada y ya embuchada.</translation>
     </message>
     <message>
         <source>The next weighing may be wet.</source>
@@ -1349,7 +1349,7 @@
     </message>
     <message>
         <source>Thread and hang</source>
-        <translation>Ensartar y colgar</translation>
+        <translation>Ensartado y colgado</translation>
     </message>
     <message>
         <source>Three and a half to four days per pound, about 36 °F.</source>
@@ -1413,15 +1413,15 @@
     </message>
     <message>
         <source>Wash and pepper</source>
-        <translation>Lavar y poner pimienta</translation>
+        <translation>Lavado y pimienta</translation>
     </message>
     <message>
         <source>Wash and soak</source>
-        <translation>Lavar y desalar</translation>
+        <translation>Lavado y desalado</translation>
     </message>
     <message>
         <source>Wash</source>
-        <translation>Lavar</translation>
+        <translation>Lavado</translation>
     </message>
     <message>
         <source>Water</source>
@@ -1457,7 +1457,7 @@
     </message>
     <message>
         <source>Wipe and dip</source>
-        <translation>Limpiar y bañar</translation>
+        <translation>Limpieza y baño</translation>
     </message>
     <message>
         <source>beef</source>
@@ -1759,7 +1759,7 @@
     </message>
     <message>
         <source>There is no answer that meets everything asked: %1. Loosen one of the wishes.</source>
-        <translation>No hay respuesta que cumpla todo lo pedido: %1. Afloje alguno de los deseos.</translation>
+        <translation>No hay respuesta que cumpla todo lo pedido: %1. Rebaje alguna de las condiciones.</translation>
     </message>
     <message>
         <source>The computation did not settle: %1. More weighings usually help.</source>
@@ -1995,11 +1995,11 @@
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day), though the piece is lean. Ask the air first: humidity {humidity}. In wet air it stops before it is dry.</source>
-        <translation>Casi plana en {loss} ({per_day} al día), aunque la pieza es magra. Pregunte primero al aire: humedad {humidity}. En aire húmedo se para antes de estar seca.</translation>
+        <translation>Casi plana en {loss} ({per_day} al día), aunque la pieza es magra. Mire primero el aire: humedad {humidity}. En aire húmedo se para antes de estar seca.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day) with a soft centre: a dry rim may hold the water in. Rest it in a bag, then dry on in wetter air.</source>
-        <translation>Casi plana en {loss} ({per_day} al día) con el centro blando: un borde seco (acortezado) puede retener el agua. Déjela reposar en una bolsa y siga secando en aire más húmedo.</translation>
+        <translation>Casi plana en {loss} ({per_day} al día) con el centro blando: una costra seca (acortezado) puede retener el agua. Déjela reposar en una bolsa y siga secando en aire más húmedo.</translation>
     </message>
     <message>
         <source>The loss levels off near {levels_off}; the target of {target} is not in sight in this air. Change the air or the target.</source>
@@ -2015,11 +2015,11 @@
     </message>
     <message>
         <source>The raw weight is not known; {start} is reckoned from a later weight and a usual loss in the cure.</source>
-        <translation>No se conoce el peso en crudo; {start} se calcula a partir de un peso posterior y de una merma habitual en la salazón.</translation>
+        <translation>No se conoce el peso en fresco; {start} se calcula a partir de un peso posterior y de una merma habitual en la salazón.</translation>
     </message>
     <message>
         <source>Buried in salt, the amount put on says little about what went in. Salt and water activity are guesses here: have them measured.</source>
-        <translation>Enterrada en sal, la cantidad puesta dice poco de lo que entró. La sal y la actividad de agua son aquí suposiciones: hágalas medir.</translation>
+        <translation>Enterrada en sal, la cantidad aplicada dice poco de lo que entró. La sal y la actividad de agua son aquí suposiciones: hágalas medir.</translation>
     </message>
     <message>
         <source>The water activity is an estimate from weights and salt. A rule that asks for it asks for a measurement.</source>
@@ -2047,7 +2047,7 @@
     </message>
     <message>
         <source>The piece may still be wetter than a water activity of {limit}. Dry it further in the cold before warming it.</source>
-        <translation>La pieza puede estar todavía más húmeda que una actividad de agua de {limit}. Siga secándola en frío antes de templarla.</translation>
+        <translation>La pieza puede estar todavía más húmeda que una actividad de agua de {limit}. Siga secándola en frío antes de calentarla.</translation>
     </message>
     <message>
         <source>In warm air of {humidity} a thick piece can dry hard outside and stay wet inside.</source>
@@ -2095,7 +2095,7 @@
     </message>
     <message>
         <source>It lost {loss} in {over}: the outside is drying faster than the inside can follow. Look for a hard rim; more humidity or a rest in a bag evens it out.</source>
-        <translation>Ha perdido {loss} en {over}: el exterior se seca más deprisa de lo que el interior puede seguir. Busque un borde duro; más humedad o un reposo en bolsa lo iguala.</translation>
+        <translation>Ha perdido {loss} en {over}: el exterior se seca más deprisa de lo que el interior puede seguir. Busque una costra dura; más humedad o un reposo en bolsa lo iguala.</translation>
     </message>
     <message>
         <source>It weighs {gain} more than before ({at}). Was it washed, coated or dressed? Enter that as an event, or correct the weighing.</source>
@@ -2463,11 +2463,11 @@
     </message>
     <message>
         <source>On a {step} scale a piece&apos;s cure would show as nothing. Use a finer scale, or blend a larger batch first.</source>
-        <translation>En una balanza de {step} la mezcla de una pieza se vería como nada. Use una balanza más fina o haga antes una mezcla más grande.</translation>
+        <translation>En una balanza de {step} la dosis de una pieza marcaría cero. Use una balanza más fina o haga antes una mezcla más grande.</translation>
     </message>
     <message>
         <source>Your wish for {what} ({asked}) cannot be met with what you hold: it comes to {found}, short by {by}.</source>
-        <translation>Su deseo para {what} ({asked}) no se puede cumplir con lo que mantiene fijo: resulta {found}, faltan {by}.</translation>
+        <translation>Lo que desea para {what} ({asked}) no se puede cumplir con lo que mantiene fijo: resulta {found}, faltan {by}.</translation>
     </message>
     <message>
         <source>What you hold brings more {what} than the limit of {asked}: {found}.</source>
@@ -3149,7 +3149,7 @@
     </message>
     <message>
         <source>going in, on the raw weight</source>
-        <translation>añadido, sobre el peso en crudo</translation>
+        <translation>añadido, sobre el peso en fresco</translation>
     </message>
     <message>
         <source>in the finished product</source>
@@ -3392,7 +3392,7 @@
     </message>
     <message>
         <source>raw</source>
-        <translation>en crudo</translation>
+        <translation>en fresco</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -3412,7 +3412,7 @@
     </message>
     <message>
         <source>in net or string</source>
-        <translation>en malla o bridada</translation>
+        <translation>en malla o atada</translation>
     </message>
     <message>
         <source>coated</source>
@@ -3420,7 +3420,7 @@
     </message>
     <message>
         <source>raw weight</source>
-        <translation>peso en crudo</translation>
+        <translation>peso en fresco</translation>
     </message>
     <message>
         <source>trimmed weight</source>
@@ -3636,7 +3636,7 @@
     </message>
     <message>
         <source>ageing</source>
-        <translation>curación</translation>
+        <translation>maduración</translation>
     </message>
     <message>
         <source>equalising</source>
@@ -3751,7 +3751,7 @@
     </message>
     <message>
         <source>Weighing left out</source>
-        <translation>Pesaje omitido</translation>
+        <translation>Pesada omitida</translation>
     </message>
     <message>
         <source>Weigh again, as decided</source>
@@ -3831,11 +3831,11 @@
     </message>
     <message>
         <source>Air</source>
-        <translation>Airear</translation>
+        <translation>Orear</translation>
     </message>
     <message>
         <source>Aired</source>
-        <translation>Aireado</translation>
+        <translation>Oreadas</translation>
     </message>
     <message>
         <source>%1: done</source>
@@ -3946,7 +3946,7 @@
     </message>
     <message>
         <source>%1 of the raw weight instead of %2 is worth a try.</source>
-        <translation>Vale la pena probar %1 del peso en crudo en vez de %2.</translation>
+        <translation>Vale la pena probar %1 del peso en fresco en vez de %2.</translation>
     </message>
     <message>
         <source>You wrote about %1: “%2”.</source>
@@ -4277,7 +4277,7 @@
     </message>
     <message>
         <source>Accepted by</source>
-        <translation>Aceptada por</translation>
+        <translation>Asumida por</translation>
     </message>
     <message>
         <source>Why</source>
@@ -4285,7 +4285,7 @@
     </message>
     <message>
         <source>No caution was accepted.</source>
-        <translation>No se aceptó ninguna advertencia.</translation>
+        <translation>No se asumió ninguna advertencia.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -4317,7 +4317,7 @@
     </message>
     <message>
         <source>Cautions accepted</source>
-        <translation>Advertencias aceptadas</translation>
+        <translation>Advertencias asumidas</translation>
     </message>
     <message>
         <source>Notes and actions</source>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>raw</source>
-        <translation>en crudo</translation>
+        <translation>en fresco</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -4926,7 +4926,7 @@
     </message>
     <message>
         <source>ageing</source>
-        <translation>curación</translation>
+        <translation>maduración</translation>
     </message>
     <message>
         <source>equalising</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>raw weight</source>
-        <translation>peso en crudo</translation>
+        <translation>peso en fresco</translation>
     </message>
     <message>
         <source>trimmed weight</source>
@@ -5201,7 +5201,7 @@
     </message>
     <message>
         <source>salt put on</source>
-        <translation>sal puesta</translation>
+        <translation>sal aplicada</translation>
     </message>
     <message>
         <source>thickness</source>
@@ -5526,15 +5526,15 @@
     </message>
     <message>
         <source>Finished packs: what to eat first and where it went</source>
-        <translation>Envases terminados: qué comer primero y adónde fue</translation>
+        <translation>Producto envasado: qué comer primero y adónde fue</translation>
     </message>
     <message>
         <source>Its yield is not known: the raw or the finished weight was not taken.</source>
-        <translation>No se conoce su rendimiento: no se tomó el peso en crudo o el de la pieza terminada.</translation>
+        <translation>No se conoce su rendimiento: no se tomó el peso en fresco o el de la pieza terminada.</translation>
     </message>
     <message>
         <source>Yield: %1 of %2 raw, %3 (lost %4); packed %5.</source>
-        <translation>Rendimiento: %1 de %2 en crudo, %3 (merma %4); envasado %5.</translation>
+        <translation>Rendimiento: %1 de %2 en fresco, %3 (merma %4); envasado %5.</translation>
     </message>
     <message>
         <source>At that loss the meat cost %1 a finished kilogram.</source>
@@ -5546,7 +5546,7 @@
     </message>
     <message>
         <source>No day is set to keep it until.</source>
-        <translation>Sin fecha fijada hasta la que conservarlo.</translation>
+        <translation>No hay fecha fijada hasta la que conservarlo.</translation>
     </message>
     <message>
         <source>Keep until %1 by a rule: %2.</source>
@@ -5554,11 +5554,11 @@
     </message>
     <message>
         <source>Keep until %1: somebody&apos;s own day.</source>
-        <translation>Conservar hasta el %1: fecha propia de alguien.</translation>
+        <translation>Conservar hasta el %1: fecha fijada por una persona.</translation>
     </message>
     <message>
         <source>Keep until %1: somebody&apos;s own day, because: %2</source>
-        <translation>Conservar hasta el %1: fecha propia de alguien, porque: %2</translation>
+        <translation>Conservar hasta el %1: fecha fijada por una persona, porque: %2</translation>
     </message>
 </context>
 <context>
@@ -5783,7 +5783,7 @@
     </message>
     <message>
         <source>%1 %2: stage %3, hung %4, lost %5, salt at most %6, nitrite put on %7.</source>
-        <translation>%1 %2: fase %3, colgada %4, merma %5, sal como máximo %6, nitrito puesto %7.</translation>
+        <translation>%1 %2: fase %3, colgada %4, merma %5, sal como máximo %6, nitrito aplicado %7.</translation>
     </message>
     <message>
         <source>%1 %2 (water activity %3)</source>
@@ -5822,7 +5822,7 @@
     </message>
     <message>
         <source>Warm finish, %1: air at %2 and %3, from %4 to %5 lost.</source>
-        <translation>Final en caliente, %1: aire a %2 y %3, de %4 a %5 de merma.</translation>
+        <translation>Final en aire caliente, %1: aire a %2 y %3, de %4 a %5 de merma.</translation>
     </message>
     <message>
         <source>In the growth range of %1: %2 (%3)</source>
@@ -5870,7 +5870,7 @@
     </message>
     <message>
         <source>1 chance in 10 by</source>
-        <translation>1 posibilidad de 10, para el</translation>
+        <translation>1 probabilidad de 10, para el</translation>
     </message>
     <message>
         <source>Even odds by</source>
@@ -5878,7 +5878,7 @@
     </message>
     <message>
         <source>9 chances in 10 by</source>
-        <translation>9 posibilidades de 10, para el</translation>
+        <translation>9 probabilidades de 10, para el</translation>
     </message>
     <message>
         <source>Levels off at</source>
@@ -5916,7 +5916,7 @@
     </message>
     <message>
         <source>New book</source>
-        <translation>Libro nuevo</translation>
+        <translation>Nuevo libro</translation>
     </message>
     <message>
         <source>Saltloft books (*.saltloft)</source>
@@ -7003,7 +7003,7 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>Casing or net was changed. The net weight stays; only the tare changes.</source>
-        <translation>Se cambió la tripa o la malla. El peso neto se queda; solo cambia la tara.</translation>
+        <translation>Se cambió la tripa o la malla. El peso neto no cambia; solo cambia la tara.</translation>
     </message>
     <message>
         <source>Lard, paste or pepper was put on. The added weight is not meat.</source>
@@ -7011,11 +7011,11 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>Something was cut off. Start and target shrink in proportion.</source>
-        <translation>Se cortó algo. El inicio y el objetivo se reducen en proporción.</translation>
+        <translation>Se cortó algo. El peso inicial y el objetivo se reducen en proporción.</translation>
     </message>
     <message>
         <source>A wedge was taken to taste. Start and target shrink in proportion.</source>
-        <translation>Se tomó una cuña para probar. El inicio y el objetivo se reducen en proporción.</translation>
+        <translation>Se tomó una cuña para probar. El peso inicial y el objetivo se reducen en proporción.</translation>
     </message>
     <message>
         <source>The piece was pressed. Water pressed out counts as loss.</source>
@@ -7192,7 +7192,7 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>How the work goes, what to do when, and the mathematics</source>
-        <translation>Cómo se desarrolla el trabajo, qué hacer y cuándo, y las matemáticas</translation>
+        <translation>Cómo se desarrolla el trabajo, qué hacer si pasa algo, y las matemáticas</translation>
     </message>
 </context>
 <context>
@@ -7219,11 +7219,11 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>Ready by</source>
-        <translation>Lista para el</translation>
+        <translation>Listo para el</translation>
     </message>
     <message>
         <source>What is &amp;ready by</source>
-        <translation>Qué está &amp;lista para el</translation>
+        <translation>Qué estará &amp;listo para el</translation>
     </message>
     <message>
         <source>Drying pieces</source>
@@ -7548,7 +7548,7 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
-        <translation>El peso en fresco y el peso al colgar están en el libro, o la pieza nunca se pesó. Una pesada que se saltó después no exige nada: la curva no tiene un ritmo fijo.</translation>
+        <translation>El peso en fresco y el peso al colgar ya están en el libro, o la pieza nunca se pesó. Una pesada que se saltó después no exige nada: la curva no tiene un ritmo fijo.</translation>
     </message>
     <message>
         <source>Which weight is lost</source>
@@ -7588,7 +7588,7 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
-        <translation>Cancele, y no se inventa nada: los días desde que se colgó, el ritmo de pesada a pesada y la merma desde cada peso conocido se siguen contando. El objetivo puede ligarse a uno de ellos en Cambiar.</translation>
+        <translation>Cancele y no se inventa nada: los días desde que se colgó, el ritmo de pesada a pesada y la merma desde cada peso conocido se siguen contando. El objetivo puede ligarse a uno de ellos en Modificar.</translation>
     </message>
     <message>
         <source>Enter the day, and the estimate stands here.</source>
@@ -7607,15 +7607,15 @@ Si es correcto, pulse Guardar otra vez.</translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
-        <translation>Ninguna compañera puede decirlo: hacen falta dos piezas del lote con peso en fresco y peso al colgar.</translation>
+        <translation>Ninguna pieza hermana puede decirlo: hacen falta dos piezas del lote con peso en fresco y peso al colgar.</translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
-        <translation>Ninguna compañera puede decirlo: hacen falta dos piezas del lote con peso al colgar, cinco pesadas y la mitad de su objetivo perdida.</translation>
+        <translation>Ninguna pieza hermana puede decirlo: hacen falta dos piezas del lote con peso al colgar, cinco pesadas y la mitad de su merma objetivo.</translation>
     </message>
     <message>
         <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
-        <translation>Solo por su forma y el aire estaba entre %1 y %2: demasiado amplio para contar desde ahí.</translation>
+        <translation>Solo por su forma y el aire, pesaba entre %1 y %2: demasiado amplio para contar desde ahí.</translation>
     </message>
     <message>
         <source>There is no estimate to enter yet.</source>
@@ -8316,7 +8316,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>The salt of this recipe cannot be changed by itself: it is held, or comes with the curing salt or a pickle. Say it as a wish and find the rest.</source>
-        <translation>La sal de esta receta no se puede cambiar por sí sola: está fija, o viene con la sal de cura o con una salmuera. Indíquela como deseo y halle el resto.</translation>
+        <translation>La sal de esta receta no se puede cambiar por sí sola: está fija, o viene con la sal de cura o con una salmuera. Indíquela como valor deseado y halle el resto.</translation>
     </message>
     <message>
         <source>Mix sheet</source>
@@ -8472,7 +8472,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Raw weight as it goes into the cure, without wrapping. Measure the thickness at the thickest point.</source>
-        <translation>Peso en crudo tal como entra en la salazón, sin envoltorio. Mida el grosor en el punto más grueso.</translation>
+        <translation>Peso en fresco tal como entra en la salazón, sin envoltorio. Mida el grosor en el punto más grueso.</translation>
     </message>
     <message>
         <source>One piece &amp;more</source>
@@ -8516,7 +8516,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Shares are of the raw weight. Curing salt counts by the strength on its packet, not by its name or colour.</source>
-        <translation>Las proporciones son sobre el peso en crudo. La sal de cura cuenta por la concentración de su paquete, no por su nombre ni su color.</translation>
+        <translation>Las proporciones son sobre el peso en fresco. La sal de cura cuenta por la concentración de su paquete, no por su nombre ni su color.</translation>
     </message>
     <message>
         <source>Salt</source>
@@ -8592,7 +8592,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Raw weight of piece %1</source>
-        <translation>Peso en crudo de la pieza %1</translation>
+        <translation>Peso en fresco de la pieza %1</translation>
     </message>
     <message>
         <source>Thickness of piece %1</source>
@@ -8612,7 +8612,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>raw weight</source>
-        <translation>peso en crudo</translation>
+        <translation>peso en fresco</translation>
     </message>
     <message>
         <source>thickness</source>
@@ -8632,7 +8632,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Enter a raw weight to see what to put on the scale.</source>
-        <translation>Introduzca un peso en crudo para ver qué poner en la balanza.</translation>
+        <translation>Introduzca un peso en fresco para ver qué poner en la balanza.</translation>
     </message>
     <message>
         <source>Weigh out</source>
@@ -8769,7 +8769,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Make a &amp;new book…</source>
-        <translation>Hacer un libro &amp;nuevo…</translation>
+        <translation>Crear un libro &amp;nuevo…</translation>
     </message>
     <message>
         <source>Starts an empty book in another file.</source>
@@ -9148,15 +9148,15 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Raw weight</source>
-        <translation>Peso en crudo</translation>
+        <translation>Peso en fresco</translation>
     </message>
     <message>
         <source>&amp;Raw weight</source>
-        <translation>&amp;Peso en crudo</translation>
+        <translation>&amp;Peso en fresco</translation>
     </message>
     <message>
         <source>Fat, as a share of the raw piece</source>
-        <translation>Grasa, como proporción de la pieza cruda</translation>
+        <translation>Grasa, como proporción de la pieza en fresco</translation>
     </message>
     <message>
         <source>&amp;Fat share, if known</source>
@@ -9192,11 +9192,11 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Hook, rail or shelf</source>
-        <translation>Gancho, riel o estante</translation>
+        <translation>Gancho, barra o estante</translation>
     </message>
     <message>
         <source>&amp;Hook, rail or shelf</source>
-        <translation>Ga&amp;ncho, riel o estante</translation>
+        <translation>Ga&amp;ncho, barra o estante</translation>
     </message>
     <message>
         <source>Order in the weigh-in round</source>
@@ -9503,7 +9503,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>A start weight was never written down: what its siblings say it was.</source>
-        <translation>Nunca se anotó un peso inicial: cuál fue según sus hermanas.</translation>
+        <translation>Nunca se anotó un peso inicial: cuál fue según sus piezas hermanas.</translation>
     </message>
     <message>
         <source>the fridge or chamber failed…</source>
@@ -9657,11 +9657,11 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>These weights are &amp;just off the scale</source>
-        <translation>Estos pesos son &amp;recién tomados</translation>
+        <translation>Estos pesos están &amp;recién tomados</translation>
     </message>
     <message>
         <source>These weights are just off the scale</source>
-        <translation>Estos pesos son recién tomados</translation>
+        <translation>Estos pesos están recién tomados</translation>
     </message>
     <message>
         <source>&amp;Put the batch in the book</source>
@@ -10035,7 +10035,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>So things read: %1, %2, %3, %4.</source>
-        <translation>Así se leen las cosas: %1, %2, %3, %4.</translation>
+        <translation>Así se muestran los valores: %1, %2, %3, %4.</translation>
     </message>
     <message>
         <source>Units, language, limits, people and scales</source>
@@ -10390,7 +10390,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>&amp;New book</source>
-        <translation>Libro &amp;nuevo</translation>
+        <translation>&amp;Nuevo libro</translation>
     </message>
     <message>
         <source>Kind of entry</source>
@@ -10410,7 +10410,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>New book</source>
-        <translation>Libro nuevo</translation>
+        <translation>Nuevo libro</translation>
     </message>
     <message>
         <source>Saltloft books (*.saltloft)</source>
@@ -10871,7 +10871,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>Nitrite put on</source>
-        <translation>Nitrito puesto</translation>
+        <translation>Nitrito aplicado</translation>
     </message>
     <message>
         <source>Water activity, estimated</source>
@@ -10944,7 +10944,7 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
-        <translation>Un deshidratador o un horno a baja temperatura saca la última agua en horas. También pasa esas horas donde crecen los microbios. Lo que figura aquí se calcula con el ritmo propio de la pieza y con cifras publicadas; no juzga nada. Siga su propia norma.</translation>
+        <translation>Un deshidratador o un horno a baja temperatura saca en horas la última agua. Esas horas las pasa la pieza donde crecen los microbios. Lo que figura aquí se calcula con el ritmo propio de la pieza y con cifras publicadas; no juzga nada. Siga su propia norma.</translation>
     </message>
     <message>
         <source>&amp;Record in the book</source>

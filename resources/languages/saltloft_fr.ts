@@ -343,8 +343,8 @@
     <message numerus="yes">
         <source>Set to every %n day(s) here.</source>
         <translation>
-            <numerusform>Réglé ici sur chaque jour.</numerusform>
-            <numerusform>Réglé ici sur tous les %n jours.</numerusform>
+            <numerusform>Réglé ici : chaque jour.</numerusform>
+            <numerusform>Réglé ici : tous les %n jours.</numerusform>
         </translation>
     </message>
 </context>
@@ -352,11 +352,11 @@
     <name>CautionsPage</name>
     <message>
         <source>A number is not a verdict</source>
-        <translation>Un nombre n’est pas un verdict</translation>
+        <translation>Un chiffre n’est pas un verdict</translation>
     </message>
     <message>
         <source>Weight loss says how much water has gone, not whether a food may be eaten. Pieces at their target can be raw inside; pieces short of it can be finished. Look, touch, smell and cut before you decide. When in doubt, throw it out.</source>
-        <translation>La perte de poids dit combien d’eau est partie, non si un aliment peut être mangé. Des pièces à leur cible peuvent être crues à cœur&#xa0;; des pièces en deçà peuvent être finies. Regardez, touchez, sentez et coupez avant de décider. Dans le doute, jetez.</translation>
+        <translation>La perte de poids dit combien d’eau est partie, non si un aliment peut être mangé. Des pièces qui ont atteint leur cible peuvent être crues à cœur ; d’autres, en deçà, peuvent être finies. Regardez, touchez, sentez et coupez avant de décider. Dans le doute, jetez.</translation>
     </message>
     <message>
         <source>Curing salt is weighed, never guessed</source>
@@ -364,7 +364,7 @@
     </message>
     <message>
         <source>Nitrite and nitrate are poisons in the wrong amount, and curing salts differ tenfold in strength. Enter the strength from the label of the packet in your hand. Use a scale that can weigh the dose. Keep curing salt marked and away from kitchen salt.</source>
-        <translation>Le nitrite et le nitrate sont des poisons à mauvaise dose, et les sels nitrités diffèrent de un à dix en teneur. Saisissez la teneur lue sur l’étiquette du paquet que vous tenez. Servez-vous d’une balance capable de peser la dose. Gardez le sel nitrité étiqueté et loin du sel de cuisine.</translation>
+        <translation>Le nitrite et le nitrate sont des poisons à mauvaise dose, et la teneur des sels nitrités varie de un à dix. Saisissez la teneur lue sur l’étiquette du paquet que vous tenez. Servez-vous d’une balance capable de peser la dose. Gardez le sel nitrité étiqueté et loin du sel de cuisine.</translation>
     </message>
     <message>
         <source>Cold first, then time</source>
@@ -372,7 +372,7 @@
     </message>
     <message>
         <source>Cure in the cold, and keep the time the plan gives. A date on the calendar is no reason for a stronger dose or a shorter cure. After a failure of the fridge, what counts is how warm, how long and how far along each piece was.</source>
-        <translation>Salez au froid et tenez la durée que donne le plan. Une date sur le calendrier n’est pas une raison de forcer la dose ni d’abréger le salage. Après une panne du réfrigérateur, ce qui compte est la température, la durée et l’avancement de chaque pièce.</translation>
+        <translation>Salez au froid et tenez la durée que donne le plan. Une date sur le calendrier n’est pas une raison de forcer la dose ni d’abréger le salage. Après une panne du réfrigérateur, ce qui compte, ce sont la température, la durée et l’avancement de chaque pièce.</translation>
     </message>
     <message>
         <source>Instruments are often wrong</source>
@@ -388,7 +388,7 @@
     </message>
     <message>
         <source>The limit sets here are quoted with their source and date. Those marked unverified were not read in the issuer&apos;s own words. If you sell or give food away, the code where you live, your licence and your laboratory come before anything this program shows.</source>
-        <translation>Les jeux de limites sont cités ici avec leur source et leur date. Ceux marqués non vérifiés n’ont pas été lus dans le texte même de l’émetteur. Si vous vendez ou donnez des aliments, la réglementation de votre lieu, votre agrément et votre laboratoire passent avant tout ce que montre ce programme.</translation>
+        <translation>Les jeux de limites sont cités ici avec leur source et leur date. Ceux marqués non vérifiés n’ont pas été lus dans le texte même de l’émetteur. Si vous vendez ou donnez des aliments, la réglementation en vigueur chez vous, votre agrément et votre laboratoire passent avant tout ce que montre ce programme.</translation>
     </message>
     <message>
         <source>Estimates carry a range</source>
@@ -412,7 +412,7 @@
     </message>
     <message>
         <source>What to keep in mind before trusting a number</source>
-        <translation>Ce qu’il faut garder à l’esprit avant de se fier à un nombre</translation>
+        <translation>Ce qu’il faut garder à l’esprit avant de se fier à un chiffre</translation>
     </message>
 </context>
 <context>
@@ -471,7 +471,7 @@
     </message>
     <message>
         <source>%1 Pa</source>
-        <translation>%1 Pa</translation>
+        <translation>%1 Pa</translation>
     </message>
     <message>
         <source>From</source>
@@ -670,7 +670,7 @@
     </message>
     <message>
         <source>a value no air has</source>
-        <translation>une valeur qu’aucun air n’a</translation>
+        <translation>une valeur impossible pour l’air</translation>
     </message>
     <message>
         <source>neither temperature nor humidity</source>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Case and tie</source>
-        <translation>Embossage et bridage</translation>
+        <translation>Embossage et ficelage</translation>
     </message>
     <message>
         <source>Cellar</source>
@@ -885,11 +885,11 @@
     </message>
     <message>
         <source>Curing salt No. 1 (6.25 % nitrite)</source>
-        <translation>Sel nitrité n° 1 (6,25&#xa0;% de nitrite)</translation>
+        <translation>Sel nitrité n° 1 (6,25 % de nitrite)</translation>
     </message>
     <message>
         <source>Curing salt No. 2 (6.25 % nitrite, nitrate by label)</source>
-        <translation>Sel nitrité n° 2 (6,25&#xa0;% de nitrite, nitrate selon l’étiquette)</translation>
+        <translation>Sel nitrité n° 2 (6,25 % de nitrite, nitrate selon l’étiquette)</translation>
     </message>
     <message>
         <source>Curing salt, UK (5.88 % nitrite)</source>
@@ -1205,7 +1205,7 @@
     </message>
     <message>
         <source>Roll, case and tie</source>
-        <translation>Roulage, embossage et bridage</translation>
+        <translation>Roulage, embossage et ficelage</translation>
     </message>
     <message>
         <source>Rub</source>
@@ -1301,11 +1301,11 @@
     </message>
     <message>
         <source>Soy and spirit by volume: weigh them.</source>
-        <translation>Soja et alcool en volume&#xa0;: pesez-les.</translation>
+        <translation>Sauce soja et alcool en volume : pesez-les.</translation>
     </message>
     <message>
         <source>Soy sauce</source>
-        <translation>Sauce de soja</translation>
+        <translation>Sauce soja</translation>
     </message>
     <message>
         <source>Spanish loin</source>
@@ -1333,7 +1333,7 @@
     </message>
     <message>
         <source>The casing day is the birthday of the piece: weigh it bare and dressed.</source>
-        <translation>Le jour de l’embossage est la naissance de la pièce&#xa0;: pesez-la nue, puis habillée.</translation>
+        <translation>Le jour de l’embossage est la naissance de la pièce : pesez-la nue, puis sous boyau.</translation>
     </message>
     <message>
         <source>The next weighing may be wet.</source>
@@ -1565,15 +1565,15 @@
     </message>
     <message>
         <source>for quality: fat turns rancid</source>
-        <translation>pour la qualité : le gras rancit</translation>
+        <translation>pour la qualité : le gras rancit</translation>
     </message>
     <message>
         <source>for quality; of whole hams on the bone</source>
-        <translation>pour la qualité ; de jambons entiers avec os</translation>
+        <translation>pour la qualité ; de jambons entiers avec os</translation>
     </message>
     <message>
         <source>it goes on drying in the fridge</source>
-        <translation>au réfrigérateur il continue de sécher</translation>
+        <translation>au réfrigérateur, il continue de sécher</translation>
     </message>
     <message>
         <source>the chart gives three weeks after opening</source>
@@ -1585,7 +1585,7 @@
     </message>
     <message>
         <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
-        <translation>sans air certains microbes dangereux poussent mieux : seulement pour des pièces sèches et salées à cœur</translation>
+        <translation>sans air, certains microbes dangereux se développent mieux : seulement pour des pièces sèches et salées à cœur</translation>
     </message>
 </context>
 <context>
@@ -1703,7 +1703,7 @@
     </message>
     <message>
         <source>%1 may not be read or written by you. Change its permissions or choose another place.</source>
-        <translation>%1 ne peut être ni lu ni écrit par vous. Changez ses droits ou choisissez un autre endroit.</translation>
+        <translation>Vous n’avez pas le droit de lire ou d’écrire %1. Changez ses droits ou choisissez un autre endroit.</translation>
     </message>
     <message>
         <source>%1 is a folder. Choose a file in it.</source>
@@ -1815,7 +1815,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Arrêt</translation>
+        <translation>Bloquant</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -1971,7 +1971,7 @@
     </message>
     <message>
         <source>&quot;Even&quot; must mean between 50 and 99 % of the mean at the centre.</source>
-        <translation>«&#xa0;Égal&#xa0;» doit signifier entre 50 et 99&#xa0;% de la moyenne au cœur.</translation>
+        <translation>« Équilibré » doit signifier entre 50 et 99 % de la moyenne au cœur.</translation>
     </message>
     <message>
         <source>The planned time must be between none and ten years.</source>
@@ -1991,15 +1991,15 @@
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day). With {fat} fat there is little water left to lose: a fatty piece can be as dry as it gets below its target.</source>
-        <translation>Presque à plat à {loss} ({per_day} par jour). Avec {fat} de gras, il reste peu d’eau à perdre&#xa0;: une pièce grasse peut être aussi sèche que possible en deçà de sa cible.</translation>
+        <translation>Courbe presque plate à {loss} ({per_day} par jour). Avec {fat} de gras, il reste peu d’eau à perdre : une pièce grasse peut être aussi sèche que possible en deçà de sa cible.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day), though the piece is lean. Ask the air first: humidity {humidity}. In wet air it stops before it is dry.</source>
-        <translation>Presque à plat à {loss} ({per_day} par jour), bien que la pièce soit maigre. Voyez d’abord l’air&#xa0;: humidité {humidity}. Dans un air humide, elle s’arrête avant d’être sèche.</translation>
+        <translation>Courbe presque plate à {loss} ({per_day} par jour), bien que la pièce soit maigre. Voyez d’abord l’air : humidité {humidity}. Dans un air humide, elle s’arrête avant d’être sèche.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day) with a soft centre: a dry rim may hold the water in. Rest it in a bag, then dry on in wetter air.</source>
-        <translation>Presque à plat à {loss} ({per_day} par jour) avec un cœur mou&#xa0;: un croûtage peut retenir l’eau. Mettez-la au repos en sachet, puis séchez dans un air plus humide.</translation>
+        <translation>Courbe presque plate à {loss} ({per_day} par jour) avec un cœur mou : un croûtage peut retenir l’eau. Mettez-la au repos en sachet, puis séchez dans un air plus humide.</translation>
     </message>
     <message>
         <source>The loss levels off near {levels_off}; the target of {target} is not in sight in this air. Change the air or the target.</source>
@@ -2007,7 +2007,7 @@
     </message>
     <message>
         <source>It weighs {net}, more than at its start ({start}). Was it washed, coated or dressed? Enter that, or correct the weighing.</source>
-        <translation>Elle pèse {net}, plus qu’au départ ({start}). A-t-elle été lavée, enrobée ou habillée&#xa0;? Saisissez-le, ou corrigez la pesée.</translation>
+        <translation>Elle pèse {net}, plus qu’au départ ({start}). A-t-elle été lavée, enrobée, mise sous boyau ou filet ? Saisissez-le, ou corrigez la pesée.</translation>
     </message>
     <message>
         <source>{net} is less than the dry matter of {start} at the start. Look for a wrong weight, a tare or a cut that was not entered.</source>
@@ -2051,7 +2051,7 @@
     </message>
     <message>
         <source>In warm air of {humidity} a thick piece can dry hard outside and stay wet inside.</source>
-        <translation>Dans un air chaud à {humidity}, une pièce épaisse peut croûter dehors et rester humide dedans.</translation>
+        <translation>Dans un air chaud à {humidity}, une pièce épaisse peut croûter en surface et rester humide à cœur.</translation>
     </message>
     <message>
         <source>Warming at the end does not undo a toxin that Staphylococcus aureus has left.</source>
@@ -2079,7 +2079,7 @@
     </message>
     <message>
         <source>The wet end of the estimate is above {limit}, the lowest water activity at which {name} grows.</source>
-        <translation>Le bout humide de l’estimation est au-dessus de {limit}, l’activité de l’eau la plus basse où {name} croît.</translation>
+        <translation>La borne humide de l’estimation dépasse {limit}, l’activité de l’eau la plus basse où {name} croît.</translation>
     </message>
     <message>
         <source>The weighing of {at} lies off the curve by {off_by}. Was the tare right, the hook on the scale, the scale level? Weigh again or correct the entry.</source>
@@ -2087,7 +2087,7 @@
     </message>
     <message>
         <source>{pieces} pieces weighed on {at} stepped by {shift} the same way. That points to the scale or its zero, not to the meat: check it with a known weight.</source>
-        <translation>{pieces} pièces pesées le {at} ont décalé de {shift} dans le même sens. Cela désigne la balance ou son zéro, non la viande&#xa0;: contrôlez-la avec un poids connu.</translation>
+        <translation>{pieces} pièces pesées le {at} se sont décalées de {shift} dans le même sens. Cela désigne la balance ou son zéro, non la viande : contrôlez-la avec un poids connu.</translation>
     </message>
     <message>
         <source>The loss has nearly stopped ({rate_per_day} a day). A firm piece may be finished or fat; a soft one may have dried hard outside; a wet chamber slows all.</source>
@@ -2095,11 +2095,11 @@
     </message>
     <message>
         <source>It lost {loss} in {over}: the outside is drying faster than the inside can follow. Look for a hard rim; more humidity or a rest in a bag evens it out.</source>
-        <translation>Elle a perdu {loss} en {over}&#xa0;: l’extérieur sèche plus vite que l’intérieur ne peut suivre. Cherchez un bord dur&#xa0;; plus d’humidité ou un repos en sachet l’égalise.</translation>
+        <translation>Elle a perdu {loss} en {over} : l’extérieur sèche plus vite que l’intérieur ne peut suivre. Cherchez un croûtage ; plus d’humidité ou un repos en sachet l’égalise.</translation>
     </message>
     <message>
         <source>It weighs {gain} more than before ({at}). Was it washed, coated or dressed? Enter that as an event, or correct the weighing.</source>
-        <translation>Elle pèse {gain} de plus qu’avant ({at}). A-t-elle été lavée, enrobée ou habillée&#xa0;? Saisissez-le comme événement, ou corrigez la pesée.</translation>
+        <translation>Elle pèse {gain} de plus qu’avant ({at}). A-t-elle été lavée, enrobée, mise sous boyau ou filet ? Saisissez-le comme événement, ou corrigez la pesée.</translation>
     </message>
     <message>
         <source>The losses speak for about {implied} in the air, the log says {logged}. Check the hygrometer over a salt slurry.</source>
@@ -2315,7 +2315,7 @@
     </message>
     <message>
         <source>{ingredient}: how strong is it? Enter the nitrite and nitrate from its label. Curing salts differ tenfold.</source>
-        <translation>{ingredient}&#xa0;: quelle est sa teneur&#xa0;? Saisissez le nitrite et le nitrate lus sur l’étiquette. Les sels nitrités diffèrent de un à dix.</translation>
+        <translation>{ingredient} : quelle est sa teneur ? Saisissez le nitrite et le nitrate lus sur l’étiquette. La teneur des sels nitrités varie de un à dix.</translation>
     </message>
     <message>
         <source>{ingredient}: a strength of {found} looks like a proportion typed as percent. 0.0625 on a sheet is 6.25 %. Enter what the label says.</source>
@@ -2467,11 +2467,11 @@
     </message>
     <message>
         <source>Your wish for {what} ({asked}) cannot be met with what you hold: it comes to {found}, short by {by}.</source>
-        <translation>Votre souhait pour {what} ({asked}) ne peut pas être satisfait avec ce que vous maintenez&#xa0;: on arrive à {found}, il manque {by}.</translation>
+        <translation>Votre souhait pour {what} ({asked}) ne peut pas être satisfait avec les lignes fixes : on arrive à {found}, il manque {by}.</translation>
     </message>
     <message>
         <source>What you hold brings more {what} than the limit of {asked}: {found}.</source>
-        <translation>Ce que vous maintenez apporte plus de {what} que la limite de {asked}&#xa0;: {found}.</translation>
+        <translation>Les lignes fixes apportent plus de {what} que la limite de {asked} : {found}.</translation>
     </message>
     <message>
         <source>{ingredient}: {found} of the meat is about ten times what is usual. A slipped decimal?</source>
@@ -2687,7 +2687,7 @@
     </message>
     <message>
         <source>A caution is taken on by a person: say who it is.</source>
-        <translation>Une mise en garde est assumée par une personne : dites qui.</translation>
+        <translation>Une mise en garde est assumée par une personne : dites qui.</translation>
     </message>
 </context>
 <context>
@@ -2828,7 +2828,7 @@
     </message>
     <message>
         <source>This backup was read from end to end and is whole.</source>
-        <translation>Cette sauvegarde a été lue de bout en bout et est entière.</translation>
+        <translation>Cette sauvegarde a été lue de bout en bout et est intacte.</translation>
     </message>
     <message>
         <source>It brings back: %1. Last entry: %2.</source>
@@ -2860,7 +2860,7 @@
     </message>
     <message>
         <source>The book as it is now is not deleted: it stays in the same folder, with “replaced” and the moment added to its name.</source>
-        <translation>Le registre actuel n’est pas supprimé&#xa0;: il reste dans le même dossier, avec «&#xa0;replaced&#xa0;» et le moment ajoutés à son nom.</translation>
+        <translation>Le registre actuel n’est pas supprimé : il reste dans le même dossier, avec « replaced », la date et l’heure ajoutés à son nom.</translation>
     </message>
     <message>
         <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
@@ -2868,7 +2868,7 @@
     </message>
     <message>
         <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
-        <translation>Vos entrées et vos mesures sont entières. Des cumuls calculés à partir des mesures de climat ne concordent pas avec elles (endroits&#xa0;: %1)&#xa0;; les graphiques et les heures d’air peuvent donc être faux. Ils peuvent être recalculés à partir des mesures.</translation>
+        <translation>Vos entrées et vos mesures sont intactes. Des cumuls calculés à partir des mesures de climat ne concordent pas avec elles (endroits : %1) ; les graphiques et les heures d’air peuvent donc être faux. Ils peuvent être recalculés à partir des mesures.</translation>
     </message>
     <message>
         <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
@@ -3030,7 +3030,7 @@
     </message>
     <message>
         <source>Of</source>
-        <translation>De</translation>
+        <translation>Ingrédient</translation>
     </message>
     <message>
         <source>Scale error</source>
@@ -3333,7 +3333,7 @@
     </message>
     <message>
         <source>Immersed, by pick-up</source>
-        <translation>Immergé, selon la prise</translation>
+        <translation>Immergé, selon l’absorption</translation>
     </message>
     <message>
         <source>Immersed, at equilibrium</source>
@@ -3392,7 +3392,7 @@
     </message>
     <message>
         <source>raw</source>
-        <translation>crue</translation>
+        <translation>fraîche</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -3460,7 +3460,7 @@
     </message>
     <message>
         <source>drying</source>
-        <translation>au séchage</translation>
+        <translation>en séchage</translation>
     </message>
     <message>
         <source>finished</source>
@@ -3488,11 +3488,11 @@
     </message>
     <message>
         <source>dressed</source>
-        <translation>habillée</translation>
+        <translation>boyau ou filet posé</translation>
     </message>
     <message>
         <source>dressed again</source>
-        <translation>rhabillée</translation>
+        <translation>boyau ou filet changé</translation>
     </message>
     <message>
         <source>sampled</source>
@@ -3660,7 +3660,7 @@
     </message>
     <message>
         <source>at its target</source>
-        <translation>à sa cible</translation>
+        <translation>cible atteinte</translation>
     </message>
     <message>
         <source>target out of reach</source>
@@ -3775,11 +3775,11 @@
     </message>
     <message>
         <source>Look at the chamber</source>
-        <translation>Voir la chambre</translation>
+        <translation>Inspecter la chambre</translation>
     </message>
     <message>
         <source>Chamber looked at</source>
-        <translation>Chambre vue</translation>
+        <translation>Chambre inspectée</translation>
     </message>
     <message>
         <source>Begin</source>
@@ -4673,7 +4673,7 @@
     </message>
     <message>
         <source>Figures are records and computations. Whether a product may be sold or eaten is for local codes, licensed practice and laboratory measurement.</source>
-        <translation>Les chiffres sont des relevés et des calculs. Si un produit peut être vendu ou mangé relève de la réglementation locale, de la pratique agréée et de la mesure en laboratoire.</translation>
+        <translation>Les chiffres sont des enregistrements et des calculs. Dire si un produit peut être vendu ou mangé relève de la réglementation locale, de la pratique agréée et de la mesure en laboratoire.</translation>
     </message>
     <message>
         <source>What</source>
@@ -4818,7 +4818,7 @@
     </message>
     <message>
         <source>drying</source>
-        <translation>au séchage</translation>
+        <translation>en séchage</translation>
     </message>
     <message>
         <source>discarded</source>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>raw</source>
-        <translation>crue</translation>
+        <translation>fraîche</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -4994,7 +4994,7 @@
     </message>
     <message>
         <source>cut</source>
-        <translation>tranchée</translation>
+        <translation>entamée</translation>
     </message>
     <message>
         <source>vacuum packed</source>
@@ -5042,7 +5042,7 @@
     </message>
     <message>
         <source>water activity meter</source>
-        <translation>mesureur d’activité de l’eau</translation>
+        <translation>aw-mètre</translation>
     </message>
     <message>
         <source>instrument</source>
@@ -5281,7 +5281,7 @@
     </message>
     <message>
         <source>Beside cited figures</source>
-        <translation>À côté de chiffres cités</translation>
+        <translation>En regard de chiffres cités</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -5426,7 +5426,7 @@
     </message>
     <message>
         <source>When a piece is signed as done, pack it here: whole, cut, under vacuum or frozen. The list then shows what to eat first, what is left, and where everything went.</source>
-        <translation>Quand une pièce est signée comme finie, conditionnez-la ici&#xa0;: entière, tranchée, sous vide ou congelée. La liste montre ensuite quoi manger d’abord, ce qui reste et où tout est parti.</translation>
+        <translation>Quand une pièce est signée comme finie, conditionnez-la ici : entière, entamée, sous vide ou congelée. La liste montre ensuite quoi manger d’abord, ce qui reste et où tout est parti.</translation>
     </message>
     <message>
         <source>Pack a finished piece</source>
@@ -5546,7 +5546,7 @@
     </message>
     <message>
         <source>No day is set to keep it until.</source>
-        <translation>Aucune date limite de garde n’est fixée.</translation>
+        <translation>Aucune date limite de conservation n’est fixée.</translation>
     </message>
     <message>
         <source>Keep until %1 by a rule: %2.</source>
@@ -5620,7 +5620,7 @@
     </message>
     <message>
         <source>Once a batch is planned, this page lists each day&apos;s work across all batches: turning, rubbing, weighing, looking at the chambers, judging what is ready. One key ticks a line off; what was missed stays at the top.</source>
-        <translation>Dès qu’un lot est planifié, cette page liste le travail de chaque jour pour tous les lots&#xa0;: retourner, frotter, peser, voir les chambres, juger ce qui est prêt. Une touche coche une ligne&#xa0;; ce qui a été manqué reste en haut.</translation>
+        <translation>Dès qu’un lot est planifié, cette page liste le travail de chaque jour pour tous les lots : retourner, frotter, peser, inspecter les chambres, juger ce qui est prêt. Une touche coche une ligne ; ce qui a été manqué reste en haut.</translation>
     </message>
     <message>
         <source>Plan a batch</source>
@@ -5795,7 +5795,7 @@
     </message>
     <message>
         <source>A record of the air, not of the meat&apos;s core, and no judgement.</source>
-        <translation>Un relevé de l’air, non du cœur de la viande, et aucun jugement.</translation>
+        <translation>Un constat sur l’air, non sur le cœur de la viande, et aucun jugement.</translation>
     </message>
 </context>
 <context>
@@ -5890,7 +5890,7 @@
     </message>
     <message>
         <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
-        <translation>Force de séchage égale&#xa0;: %1 à %2 tire l’eau aussi fort que %3 à %4. Jusqu’où la pièce peut sécher dépend presque de la seule humidité.</translation>
+        <translation>Pouvoir desséchant égal : %1 à %2 tire l’eau aussi fort que %3 à %4. Jusqu’où la pièce peut sécher dépend presque de la seule humidité.</translation>
     </message>
     <message>
         <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
@@ -6235,7 +6235,7 @@
     </message>
     <message>
         <source>A batch is meat cured together from one recipe. Weigh it, let the mix sheet compute the cure, and give each piece a code. From then on every weighing finds its place by itself.</source>
-        <translation>Un lot est de la viande salée ensemble d’après une recette. Pesez-la, laissez la feuille de mélange calculer le salage, et donnez un code à chaque pièce. Dès lors, chaque pesée trouve sa place d’elle-même.</translation>
+        <translation>Un lot, c’est de la viande salée ensemble d’après une même recette. Pesez-la, laissez la feuille de mélange calculer le salage, et donnez un code à chaque pièce. Dès lors, chaque pesée trouve sa place d’elle-même.</translation>
     </message>
     <message>
         <source>Start the first batch</source>
@@ -6343,7 +6343,7 @@
     </message>
     <message>
         <source>lot %1</source>
-        <translation>lot %1</translation>
+        <translation>lot fournisseur %1</translation>
     </message>
     <message>
         <source>bought %1</source>
@@ -6793,7 +6793,7 @@
     </message>
     <message>
         <source>Taken in</source>
-        <translation>Repris</translation>
+        <translation>Importé</translation>
     </message>
     <message>
         <source>File</source>
@@ -6821,7 +6821,7 @@
     </message>
     <message>
         <source>whole</source>
-        <translation>entier</translation>
+        <translation>complet</translation>
     </message>
     <message>
         <source>▲ stopped half-way</source>
@@ -6829,11 +6829,11 @@
     </message>
     <message>
         <source>Logs taken in</source>
-        <translation>Relevés repris</translation>
+        <translation>Relevés importés</translation>
     </message>
     <message>
         <source>A watched folder&apos;s new files are taken in by themselves, once a first file of the sensor has been imported by hand.</source>
-        <translation>Les nouveaux fichiers d’un dossier surveillé sont repris d’eux-mêmes, une fois qu’un premier fichier du capteur a été importé à la main.</translation>
+        <translation>Les nouveaux fichiers d’un dossier surveillé sont importés d’eux-mêmes, une fois qu’un premier fichier du capteur a été importé à la main.</translation>
     </message>
     <message>
         <source>Watch a &amp;folder…</source>
@@ -6841,7 +6841,7 @@
     </message>
     <message>
         <source>Take the newest log &amp;back</source>
-        <translation>Retirer le dernier relevé &amp;repris</translation>
+        <translation>Reti&amp;rer le dernier relevé importé</translation>
     </message>
     <message>
         <source>Stop watching the &amp;folder</source>
@@ -7015,7 +7015,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>A wedge was taken to taste. Start and target shrink in proportion.</source>
-        <translation>Un coin a été prélevé pour goûter. Le départ et la cible diminuent en proportion.</translation>
+        <translation>Un échantillon a été prélevé pour goûter. Le départ et la cible diminuent en proportion.</translation>
     </message>
     <message>
         <source>The piece was pressed. Water pressed out counts as loss.</source>
@@ -7192,7 +7192,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>How the work goes, what to do when, and the mathematics</source>
-        <translation>Comment va le travail, que faire à quel moment, et les mathématiques</translation>
+        <translation>Le déroulement du travail, que faire quand, et les mathématiques</translation>
     </message>
 </context>
 <context>
@@ -7215,7 +7215,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>When a piece comes out of the cure, open it and choose &quot;What happened: hung to dry&quot;. From its second weighing on it stands here on a time axis with the interval in which it is expected to reach its target.</source>
-        <translation>Quand une pièce sort du sel, ouvrez-la et choisissez «&#xa0;Ce qui s’est passé&#xa0;: mise à sécher&#xa0;». Dès sa deuxième pesée, elle figure ici sur un axe de temps, avec l’intervalle où elle devrait atteindre sa cible.</translation>
+        <translation>Quand une pièce sort du sel, ouvrez-la et choisissez « Événement : mise à sécher ». Dès sa deuxième pesée, elle figure ici sur un axe de temps, avec l’intervalle où elle devrait atteindre sa cible.</translation>
     </message>
     <message>
         <source>Ready by</source>
@@ -7227,7 +7227,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Drying pieces</source>
-        <translation>Pièces au séchage</translation>
+        <translation>Pièces en séchage</translation>
     </message>
     <message>
         <source>Columns and dates</source>
@@ -7287,7 +7287,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Drying pieces on a time axis, and what is ready by a day</source>
-        <translation>Pièces au séchage sur un axe de temps, et ce qui est prêt pour un jour</translation>
+        <translation>Pièces en séchage sur un axe de temps, et ce qui est prêt pour un jour</translation>
     </message>
     <message>
         <source>Nothing hangs.</source>
@@ -7493,8 +7493,8 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     <message numerus="yes">
         <source>Stopped. %n reading(s) were taken in before; Undo takes them back.</source>
         <translation>
-            <numerusform>Arrêté. %n mesure a été reprise avant&#xa0;; Annuler la retire.</numerusform>
-            <numerusform>Arrêté. %n mesures ont été reprises avant&#xa0;; Annuler les retire.</numerusform>
+            <numerusform>Arrêté. %n mesure avait déjà été importée ; Annuler la retire.</numerusform>
+            <numerusform>Arrêté. %n mesures avaient déjà été importées ; Annuler les retire.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -7548,7 +7548,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
-        <translation>Le poids frais et le poids à l&apos;accrochage sont tous deux dans le registre, ou la pièce n&apos;a jamais été pesée. Une pesée oubliée plus tard ne demande rien&#xa0;: la courbe n&apos;a pas de rythme fixe.</translation>
+        <translation>Le poids frais et le poids à l’accrochage sont tous deux dans le registre, ou la pièce n’a jamais été pesée. Une pesée oubliée plus tard ne demande rien : la courbe n’a pas de rythme fixe.</translation>
     </message>
     <message>
         <source>Which weight is lost</source>
@@ -7576,11 +7576,11 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>What can be said of it</source>
-        <translation>Ce que l&apos;on peut en dire</translation>
+        <translation>Ce que l’on peut en dire</translation>
     </message>
     <message>
         <source>Entered as an estimate it stands in the list with its range. Losses count from it and are as uncertain as it is; the curve does not lean on it. It can be undone.</source>
-        <translation>Saisi comme estimation, il figure dans la liste avec sa fourchette. Les pertes se comptent à partir de lui et sont aussi incertaines que lui&#xa0;; la courbe ne s&apos;appuie pas dessus. Cela peut être annulé.</translation>
+        <translation>Saisi comme estimation, il figure dans la liste avec sa fourchette. Les pertes se comptent à partir de lui et sont aussi incertaines que lui ; la courbe ne s’appuie pas dessus. Cela peut être annulé.</translation>
     </message>
     <message>
         <source>Or leave it unknown</source>
@@ -7588,11 +7588,11 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
-        <translation>Annulez, et rien n&apos;est inventé&#xa0;: les jours depuis l&apos;accrochage, l&apos;allure d&apos;une pesée à l&apos;autre et la perte à partir de chaque poids connu sont toujours comptés. La cible peut être liée à l&apos;un d&apos;eux sous Modifier.</translation>
+        <translation>Annulez, et rien n’est inventé : les jours depuis l’accrochage, l’allure d’une pesée à l’autre et la perte à partir de chaque poids connu sont toujours comptés. La cible peut être liée à l’un d’eux sous Modifier.</translation>
     </message>
     <message>
         <source>Enter the day, and the estimate stands here.</source>
-        <translation>Indiquez le jour, et l&apos;estimation s&apos;affiche ici.</translation>
+        <translation>Indiquez le jour, et l’estimation s’affiche ici.</translation>
     </message>
     <message>
         <source>Reckoning…</source>
@@ -7601,25 +7601,25 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     <message numerus="yes">
         <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
         <translation>
-            <numerusform>Environ %1&#xa0;; 8 pièces semblables sur 10 se situent entre %2 et %3. D&apos;après %n pièce de son lot et l&apos;air où elles étaient accrochées.</numerusform>
-            <numerusform>Environ %1&#xa0;; 8 pièces semblables sur 10 se situent entre %2 et %3. D&apos;après %n pièces de son lot et l&apos;air où elles étaient accrochées.</numerusform>
+            <numerusform>Environ %1 ; 8 pièces semblables sur 10 se situent entre %2 et %3. D’après %n pièce de son lot et l’air où elle était accrochée.</numerusform>
+            <numerusform>Environ %1 ; 8 pièces semblables sur 10 se situent entre %2 et %3. D’après %n pièces de son lot et l’air où elles étaient accrochées.</numerusform>
         </translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
-        <translation>Aucune pièce du lot ne peut le dire&#xa0;: il en faut deux avec un poids frais et un poids à l&apos;accrochage.</translation>
+        <translation>Aucune pièce du lot ne peut le dire : il en faut deux avec un poids frais et un poids à l’accrochage.</translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
-        <translation>Aucune pièce du lot ne peut le dire&#xa0;: il en faut deux avec un poids à l&apos;accrochage, cinq pesées et la moitié de leur cible perdue.</translation>
+        <translation>Aucune pièce du lot ne peut le dire : il en faut deux avec un poids à l’accrochage, cinq pesées et la moitié de leur cible perdue.</translation>
     </message>
     <message>
         <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
-        <translation>D&apos;après sa forme et l&apos;air seuls, il se situait entre %1 et %2&#xa0;: trop large pour servir de départ.</translation>
+        <translation>D’après sa forme et l’air seuls, il se situait entre %1 et %2 : trop large pour servir de départ.</translation>
     </message>
     <message>
         <source>There is no estimate to enter yet.</source>
-        <translation>Il n&apos;y a pas encore d&apos;estimation à saisir.</translation>
+        <translation>Il n’y a pas encore d’estimation à saisir.</translation>
     </message>
 </context>
 <context>
@@ -7776,7 +7776,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
 Planifier, peser et suivre la viande salée et séchée à l’air.
 
 Logiciel libre sous licence publique générale GNU, version 3 ou ultérieure.
-Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut être mangé.</translation>
+Il tient un registre et calcule ; il ne décide pas si un aliment peut être mangé.</translation>
     </message>
     <message>
         <source>The demonstration book is made anew each time; there is nothing to restore.</source>
@@ -7804,7 +7804,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Reads the book from end to end and says whether it is whole</source>
-        <translation>Lit le registre de bout en bout et dit s’il est entier</translation>
+        <translation>Lit le registre de bout en bout et dit s’il est intact</translation>
     </message>
     <message>
         <source>This page has nothing to print.</source>
@@ -8268,7 +8268,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Read, and taken on</source>
-        <translation>Lu, et assumé</translation>
+        <translation>Lue, et assumée</translation>
     </message>
     <message>
         <source>Caution read and taken on: %1</source>
@@ -8276,7 +8276,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Stopped. To mend before this can be used: %1.</source>
-        <translation>Arrêté. À corriger avant tout emploi&#xa0;: %1.</translation>
+        <translation>Bloqué. À corriger avant tout emploi : %1.</translation>
     </message>
     <message>
         <source>Cautions to read and take on by name: %1.</source>
@@ -8296,7 +8296,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Mend the stops first: something is not known yet.</source>
-        <translation>Corrigez d’abord les arrêts&#xa0;: quelque chose n’est pas encore connu.</translation>
+        <translation>Corrigez d’abord les points bloquants : quelque chose n’est pas encore connu.</translation>
     </message>
     <message>
         <source>Found: the lines not held were changed.</source>
@@ -8390,7 +8390,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
+        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -8684,7 +8684,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>The cure has a stop above. Mend it first.</source>
-        <translation>Le salage a un arrêt ci-dessus. Corrigez-le d’abord.</translation>
+        <translation>Un point bloquant est signalé ci-dessus pour le salage. Corrigez-le d’abord.</translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s), from %1 to about %2.</source>
@@ -9192,11 +9192,11 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Hook, rail or shelf</source>
-        <translation>Crochet, rail ou étagère</translation>
+        <translation>Crochet, barre ou étagère</translation>
     </message>
     <message>
         <source>&amp;Hook, rail or shelf</source>
-        <translation>Croc&amp;het, rail ou étagère</translation>
+        <translation>Croc&amp;het, barre ou étagère</translation>
     </message>
     <message>
         <source>Order in the weigh-in round</source>
@@ -9267,7 +9267,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Records of the piece</source>
-        <translation>Relevés de la pièce</translation>
+        <translation>Enregistrements de la pièce</translation>
     </message>
     <message>
         <source>Weighings</source>
@@ -9499,15 +9499,15 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>a weight is lost…</source>
-        <translation>un poids est perdu…</translation>
+        <translation>un poids manque…</translation>
     </message>
     <message>
         <source>A start weight was never written down: what its siblings say it was.</source>
-        <translation>Un poids de départ n’a jamais été noté&#xa0;: ce qu’en disent ses sœurs.</translation>
+        <translation>Un poids de départ n’a jamais été noté : ce qu’en disent les autres pièces du lot.</translation>
     </message>
     <message>
         <source>the fridge or chamber failed…</source>
-        <translation>le réfrigérateur ou la chambre en panne…</translation>
+        <translation>panne du réfrigérateur ou de la chambre…</translation>
     </message>
     <message>
         <source>Power cut, door left open: what each piece there was like, and how warm it became.</source>
@@ -9588,8 +9588,8 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     <message numerus="yes">
         <source>Leans on %n of your own finished piece(s) of this product.</source>
         <translation>
-            <numerusform>S&apos;appuie sur une de vos propres pièces finies de ce produit.</numerusform>
-            <numerusform>S&apos;appuie sur %n de vos propres pièces finies de ce produit.</numerusform>
+            <numerusform>S’appuie sur une de vos propres pièces finies de ce produit.</numerusform>
+            <numerusform>S’appuie sur %n de vos propres pièces finies de ce produit.</numerusform>
         </translation>
     </message>
 </context>
@@ -10061,7 +10061,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>What to print</source>
-        <translation>Que faut-il imprimer</translation>
+        <translation>Ce qu’il faut imprimer</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
@@ -10201,7 +10201,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Evidence, not a verdict. A number says how much water has gone; your hand, nose and eye say the rest. Follow the code where you live and your laboratory.</source>
-        <translation>Des indices, pas un verdict. Un nombre dit combien d’eau est partie&#xa0;; votre main, votre nez et votre œil disent le reste. Suivez la réglementation de votre lieu et votre laboratoire.</translation>
+        <translation>Des indices, pas un verdict. Un chiffre dit combien d’eau est partie ; votre main, votre nez et votre œil disent le reste. Suivez la réglementation en vigueur chez vous et votre laboratoire.</translation>
     </message>
     <message>
         <source>Evidence</source>
@@ -10217,7 +10217,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Beside it</source>
-        <translation>À côté</translation>
+        <translation>En regard</translation>
     </message>
     <message>
         <source>Look, then decide</source>
@@ -10319,7 +10319,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>No photo of this piece yet. The cut face says more than a number does: take one, and the next batch can be held beside it.</source>
-        <translation>Pas encore de photo de cette pièce. La coupe en dit plus qu’un nombre&#xa0;: prenez-en une, et le prochain lot pourra lui être comparé.</translation>
+        <translation>Pas encore de photo de cette pièce. La coupe en dit plus qu’un chiffre : prenez-en une, et le prochain lot pourra lui être comparé.</translation>
     </message>
     <message>
         <source>Finish it in warm a&amp;ir…</source>
@@ -10327,11 +10327,11 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>H&amp;ung again: it was down, and dries on</source>
-        <translation>Re&amp;mise à sécher&#xa0;: elle était décrochée et sèche encore</translation>
+        <translation>Re&amp;mise à sécher : elle était décrochée, elle continue de sécher</translation>
     </message>
     <message>
         <source>Hung again: it was down, and dries on</source>
-        <translation>Remise à sécher&#xa0;: elle était décrochée et sèche encore</translation>
+        <translation>Remise à sécher : elle était décrochée, elle continue de sécher</translation>
     </message>
     <message>
         <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>
@@ -10351,7 +10351,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Say who signs: choose or type the name.</source>
-        <translation>Dites qui signe : choisissez ou tapez le nom.</translation>
+        <translation>Dites qui signe : choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -10764,7 +10764,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
+        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -10775,7 +10775,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>This is a record to weigh up with your own code, your adviser or a laboratory. It is of the air, not of the meat&apos;s core, and judges nothing.</source>
-        <translation>Ceci est un relevé à examiner avec votre réglementation, votre conseiller ou un laboratoire. Il porte sur l’air, non sur le cœur de la viande, et ne juge rien.</translation>
+        <translation>Ceci est un constat à examiner avec votre réglementation, votre conseiller ou un laboratoire. Il porte sur l’air, non sur le cœur de la viande, et ne juge rien.</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -10839,7 +10839,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>&amp;Show the record</source>
-        <translation>&amp;Montrer le relevé</translation>
+        <translation>&amp;Montrer le constat</translation>
     </message>
     <message>
         <source>Piece</source>
@@ -10931,8 +10931,8 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     <message numerus="yes">
         <source>The record is kept as a note on %n batch(es).</source>
         <translation>
-            <numerusform>Le relevé est gardé comme note sur %n lot.</numerusform>
-            <numerusform>Le relevé est gardé comme note sur %n lots.</numerusform>
+            <numerusform>Le constat est gardé comme note sur %n lot.</numerusform>
+            <numerusform>Le constat est gardé comme note sur %n lots.</numerusform>
         </translation>
     </message>
 </context>
@@ -10944,7 +10944,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
-        <translation>Un déshydrateur ou un four doux ôte la dernière eau en quelques heures. Il passe aussi ces heures là où les microbes se développent. Ce qui figure ici est calculé d’après l’allure propre de la pièce et des chiffres publiés&#xa0;; cela ne juge rien. Suivez votre propre réglementation.</translation>
+        <translation>Un déshydrateur ou un four doux ôte la dernière eau en quelques heures. La pièce passe aussi ces heures là où les microbes se développent. Ce qui figure ici est calculé d’après l’allure propre de la pièce et des chiffres publiés ; cela ne juge rien. Suivez votre propre réglementation.</translation>
     </message>
     <message>
         <source>&amp;Record in the book</source>
@@ -11028,7 +11028,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>Beside it</source>
-        <translation>À côté</translation>
+        <translation>En regard</translation>
     </message>
     <message>
         <source>No loss is known yet: weigh the piece first, so that there is a start to count from.</source>
@@ -11079,7 +11079,7 @@ Il tient des relevés et calcule&#xa0;; il ne décide pas si un aliment peut êt
     </message>
     <message>
         <source>The round lists every piece that is curing, resting or drying, in the order in which it hangs. Start a batch, then come back once a week: a number and Enter for each piece is all it takes.</source>
-        <translation>La tournée liste chaque pièce au sel, au repos ou au séchage, dans l’ordre d’accrochage. Commencez un lot, puis revenez une fois par semaine&#xa0;: un nombre et Entrée par pièce suffisent.</translation>
+        <translation>La tournée liste chaque pièce au sel, au repos ou en séchage, dans l’ordre d’accrochage. Commencez un lot, puis revenez une fois par semaine : un nombre et Entrée par pièce suffisent.</translation>
     </message>
     <message>
         <source>Pieces in hanging order</source>
@@ -11216,7 +11216,7 @@ Si c’est juste, appuyez encore une fois sur Entrée.</translation>
     </message>
     <message>
         <source>Nothing hangs to be weighed.</source>
-        <translation>Rien d’accroché n’est à peser.</translation>
+        <translation>Aucune pièce accrochée n’est à peser.</translation>
     </message>
 </context>
 <context>
@@ -11419,7 +11419,7 @@ Si c’est juste, appuyez encore une fois sur Entrée.</translation>
     </message>
     <message>
         <source>Change the temperature to see which humidity there has the drying power of the air as it is.</source>
-        <translation>Changez la température pour voir quelle humidité y a la force de séchage de l’air tel quel.</translation>
+        <translation>Changez la température pour voir quelle humidité y donne le pouvoir desséchant de l’air tel quel.</translation>
     </message>
     <message>
         <source>In the cited growth ranges as it is, by temperature alone: %1. Water, salt and acid count too; the program judges none of it.</source>
@@ -11697,8 +11697,8 @@ L’entrée ne compte plus, mais reste lisible dans l’historique.</translation
     <message numerus="yes">
         <source>It would be %n day(s) late. A stronger dose or a shorter cure does not help: salt needs its time.</source>
         <translation>
-            <numerusform>Ce serait en retard de %n jour. Une dose plus forte ou un salage plus court n’y change rien&#xa0;: le sel a besoin de son temps.</numerusform>
-            <numerusform>Ce serait en retard de %n jours. Une dose plus forte ou un salage plus court n’y change rien&#xa0;: le sel a besoin de son temps.</numerusform>
+            <numerusform>Le retard serait de %n jour. Une dose plus forte ou un salage plus court n’y change rien : le sel a besoin de son temps.</numerusform>
+            <numerusform>Le retard serait de %n jours. Une dose plus forte ou un salage plus court n’y change rien : le sel a besoin de son temps.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -330,7 +330,7 @@
     </message>
     <message>
         <source>How to check and how far off an instrument may be is common practice without a source: what your plan says goes before.</source>
-        <translation>Come controllare e quanto uno strumento possa scartare è pratica comune senza fonte: vale prima ciò che dice il proprio piano.</translation>
+        <translation>Come controllare e quanto uno strumento possa scostarsi è pratica comune senza fonte: vale prima ciò che dice il proprio piano.</translation>
     </message>
     <message>
         <source>Checked by</source>
@@ -364,7 +364,7 @@
     </message>
     <message>
         <source>Nitrite and nitrate are poisons in the wrong amount, and curing salts differ tenfold in strength. Enter the strength from the label of the packet in your hand. Use a scale that can weigh the dose. Keep curing salt marked and away from kitchen salt.</source>
-        <translation>Nitriti e nitrati in dose sbagliata sono veleni, e i sali da salagione differiscono di dieci volte nella forza. Inserire la forza letta sull&apos;etichetta della confezione che si ha in mano. Usare una bilancia capace di pesare la dose. Tenere il sale nitritato contrassegnato e lontano dal sale da cucina.</translation>
+        <translation>Nitriti e nitrati in dose sbagliata sono veleni, e il titolo dei sali nitritati differisce di dieci volte. Inserire il titolo letto sull&apos;etichetta della confezione che si ha in mano. Usare una bilancia capace di pesare la dose. Tenere il sale nitritato contrassegnato e lontano dal sale da cucina.</translation>
     </message>
     <message>
         <source>Cold first, then time</source>
@@ -380,7 +380,7 @@
     </message>
     <message>
         <source>Check the scale with a known weight, the thermometer in ice water, the hygrometer over a salt slurry. A reading nobody has checked is a guess with digits.</source>
-        <translation>Controllare la bilancia con un peso noto, il termometro nell&apos;acqua con ghiaccio, l&apos;igrometro sulla poltiglia di sale. Una lettura che nessuno ha controllato è una stima con le cifre.</translation>
+        <translation>Controllare la bilancia con un peso noto, il termometro nell&apos;acqua con ghiaccio, l&apos;igrometro sulla poltiglia di sale. Una lettura che nessuno ha controllato è un&apos;ipotesi con le cifre.</translation>
     </message>
     <message>
         <source>Limits belong to your law</source>
@@ -558,7 +558,7 @@
     </message>
     <message>
         <source>a share of 1</source>
-        <translation>una parte di 1</translation>
+        <translation>frazione di 1</translation>
     </message>
     <message>
         <source>Letters</source>
@@ -650,7 +650,7 @@
     </message>
     <message>
         <source>▲ a guess, %1</source>
-        <translation>▲ tirato a indovinare, %1</translation>
+        <translation>▲ un&apos;ipotesi, %1</translation>
     </message>
     <message>
         <source>no date and time</source>
@@ -885,19 +885,19 @@
     </message>
     <message>
         <source>Curing salt No. 1 (6.25 % nitrite)</source>
-        <translation>Sale da salagione n. 1 (6,25 % nitrito)</translation>
+        <translation>Sale nitritato n. 1 (6,25 % di nitrito)</translation>
     </message>
     <message>
         <source>Curing salt No. 2 (6.25 % nitrite, nitrate by label)</source>
-        <translation>Sale da salagione n. 2 (6,25 % nitrito, nitrato da etichetta)</translation>
+        <translation>Sale nitritato n. 2 (6,25 % di nitrito, nitrato da etichetta)</translation>
     </message>
     <message>
         <source>Curing salt, UK (5.88 % nitrite)</source>
-        <translation>Sale da salagione, UK (5,88 % nitrito)</translation>
+        <translation>Sale nitritato, UK (5,88 % di nitrito)</translation>
     </message>
     <message>
         <source>Curing salt, strength from its label</source>
-        <translation>Sale da salagione, forza da etichetta</translation>
+        <translation>Sale nitritato, titolo da etichetta</translation>
     </message>
     <message>
         <source>Damp rests let the inside follow the surface.</source>
@@ -945,11 +945,11 @@
     </message>
     <message>
         <source>Equalise and dry the surface</source>
-        <translation>Pareggiamento e asciugatura della superficie</translation>
+        <translation>Equalizzazione e asciugatura della superficie</translation>
     </message>
     <message>
         <source>Equalise</source>
-        <translation>Pareggiamento del sale</translation>
+        <translation>Equalizzazione del sale</translation>
     </message>
     <message>
         <source>Erythorbic acid</source>
@@ -1021,7 +1021,7 @@
     </message>
     <message>
         <source>Hang to even out the salt and dry the skin.</source>
-        <translation>Appendere per pareggiare il sale e asciugare la cotenna.</translation>
+        <translation>Appendere perché il sale si distribuisca e la cotenna asciughi.</translation>
     </message>
     <message>
         <source>Hang</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>Italian whole muscle</source>
-        <translation>Salumi italiani interi</translation>
+        <translation>Salumi italiani di pezzo intero</translation>
     </message>
     <message>
         <source>Jambon sec</source>
@@ -1113,7 +1113,7 @@
     </message>
     <message>
         <source>No cold stage: a warm dry room with moving air.</source>
-        <translation>Nessuna fase fredda: una stanza calda e secca con aria in movimento.</translation>
+        <translation>Nessuna fase fredda: un locale caldo e secco con aria in movimento.</translation>
     </message>
     <message>
         <source>Only the ingoing row could be read, at second hand. Residual and nitrate rows of the new Annex are not here: read them before you rely on this set.</source>
@@ -1181,7 +1181,7 @@
     </message>
     <message>
         <source>Restack and turn every day.</source>
-        <translation>Rimpilare e girare ogni giorno.</translation>
+        <translation>Reimpilare e girare ogni giorno.</translation>
     </message>
     <message>
         <source>Rice wine, strength from its label</source>
@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Soy and spirit by volume: weigh them.</source>
-        <translation>Soia e alcol a volume: pesarli.</translation>
+        <translation>Salsa di soia e distillato a volume: pesarli.</translation>
     </message>
     <message>
         <source>Soy sauce</source>
@@ -1325,7 +1325,7 @@
     </message>
     <message>
         <source>Summer sweat is wanted. Internal temperature at most 95 °F (9 CFR 319.106).</source>
-        <translation>Il sudore estivo è voluto. Temperatura interna al massimo 95 °F (9 CFR 319.106).</translation>
+        <translation>La sudatura estiva è voluta. Temperatura interna al massimo 95 °F (9 CFR 319.106).</translation>
     </message>
     <message>
         <source>Table salt</source>
@@ -1333,7 +1333,7 @@
     </message>
     <message>
         <source>The casing day is the birthday of the piece: weigh it bare and dressed.</source>
-        <translation>Il giorno dell&apos;insaccatura è il compleanno del pezzo: pesarlo nudo e vestito.</translation>
+        <translation>Il giorno dell&apos;insaccatura è il compleanno del pezzo: pesarlo nudo e insaccato.</translation>
     </message>
     <message>
         <source>The next weighing may be wet.</source>
@@ -1457,7 +1457,7 @@
     </message>
     <message>
         <source>Wipe and dip</source>
-        <translation>Asciugare e immergere</translation>
+        <translation>Tamponare e immergere</translation>
     </message>
     <message>
         <source>beef</source>
@@ -1549,11 +1549,11 @@
     </message>
     <message>
         <source>Whole muscle under vacuum, in the cold</source>
-        <translation>Muscolo intero sottovuoto, al freddo</translation>
+        <translation>Pezzo intero sottovuoto, al freddo</translation>
     </message>
     <message>
         <source>Whole muscle, frozen under vacuum</source>
-        <translation>Muscolo intero, congelato sottovuoto</translation>
+        <translation>Pezzo intero, congelato sottovuoto</translation>
     </message>
     <message>
         <source>Whole muscle, uncut, wrapped, in the cold</source>
@@ -1569,7 +1569,7 @@
     </message>
     <message>
         <source>for quality; of whole hams on the bone</source>
-        <translation>per la qualità; di prosciutti interi con l’osso</translation>
+        <translation>per la qualità; di prosciutti interi con l&apos;osso</translation>
     </message>
     <message>
         <source>it goes on drying in the fridge</source>
@@ -1577,7 +1577,7 @@
     </message>
     <message>
         <source>the chart gives three weeks after opening</source>
-        <translation>la tabella dà tre settimane dopo l’apertura</translation>
+        <translation>la tabella dà tre settimane dopo l&apos;apertura</translation>
     </message>
     <message>
         <source>the chart gives two to three months</source>
@@ -1585,7 +1585,7 @@
     </message>
     <message>
         <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
-        <translation>senz’aria alcuni microbi pericolosi crescono meglio: solo per pezzi asciutti e salati fino al centro</translation>
+        <translation>senz&apos;aria alcuni microbi pericolosi crescono meglio: solo per pezzi asciutti e salati fino al centro</translation>
     </message>
 </context>
 <context>
@@ -1863,11 +1863,11 @@
     </message>
     <message>
         <source>{place}: the {quantity} stood at {value} for {lasted}. A room is never that still: check the sensor&apos;s battery and contact.</source>
-        <translation>{place}: {quantity} fermo su {value} per {lasted}. Nessuna stanza è così ferma: controllare batteria e contatto del sensore.</translation>
+        <translation>{place}: la lettura di {quantity} è rimasta ferma su {value} per {lasted}. Nessun locale è così fermo: controllare batteria e contatto del sensore.</translation>
     </message>
     <message>
         <source>{place}: the humidity jumped by {by} on {at} and stayed there, while the temperature did not. Was a battery changed, the sensor moved, or the room set to another humidity? A salt-bag check will tell.</source>
-        <translation>{place}: l&apos;umidità è saltata di {by} il {at} e lì è rimasta, la temperatura no. È stata cambiata una batteria, spostato il sensore o regolata la stanza su un&apos;altra umidità? Lo dirà una prova nel sacchetto di sale.</translation>
+        <translation>{place}: l&apos;umidità è saltata di {by} il {at} e lì è rimasta, la temperatura no. È stata cambiata una batteria, spostato il sensore o regolato il locale su un&apos;altra umidità? Lo dirà una prova del sale in sacchetto.</translation>
     </message>
     <message>
         <source>{first} and {second} disagree over {hours} hours: {humidity_apart} of humidity apart. Check both over a salt slurry before you believe either.</source>
@@ -1875,7 +1875,7 @@
     </message>
     <message>
         <source>{place} says {stated}, but the weight losses of {pieces} pieces speak for {implied} ({implied_low} to {implied_high}). Check the sensor.</source>
-        <translation>{place} dice {stated}, ma i cali peso di {pieces} pezzi parlano di {implied} (da {implied_low} a {implied_high}). Controllare il sensore.</translation>
+        <translation>{place} dice {stated}, ma i cali peso di {pieces} pezzi fanno pensare a {implied} (da {implied_low} a {implied_high}). Controllare il sensore.</translation>
     </message>
     <message>
         <source>{place}: the pieces give off {water_per_day} of water a day, more than the {capacity_per_day} it can carry out. Expect damp air and slow drying.</source>
@@ -1899,7 +1899,7 @@
     </message>
     <message>
         <source>This day rule belongs to another way of curing. Rules by weight come from burying in salt, rules by thickness mostly from weighed cures.</source>
-        <translation>Questa regola a giorni appartiene a un altro modo di salare. Le regole a peso vengono dal seppellire nel sale, quelle a spessore per lo più dalla salagione pesata.</translation>
+        <translation>Questa regola a giorni appartiene a un altro modo di salare. Le regole secondo il peso vengono dalla salagione sotto sale, quelle secondo lo spessore per lo più dalla salagione pesata.</translation>
     </message>
     <message>
         <source>The day rules ({shortest} to {longest}) lie outside what salt diffusion suggests ({p10} to {p90}, half-way {p50}).</source>
@@ -1911,15 +1911,15 @@
     </message>
     <message>
         <source>{planned} in more salt than it needs is longer than {p90}, when the piece passes {wanted}. Buried in salt, time is the dose.</source>
-        <translation>{planned} in più sale del necessario supera {p90}, quando il pezzo oltrepassa {wanted}. Sepolti nel sale, il tempo è la dose.</translation>
+        <translation>{planned} in più sale del necessario supera {p90}, quando il pezzo oltrepassa {wanted}. Sotto sale la dose la fa il tempo.</translation>
     </message>
     <message>
         <source>The cure is at {temperature}, warmer than {limit}. Move it to a colder place.</source>
-        <translation>La salagione è a {temperature}, più caldo di {limit}. Spostarla in un posto più freddo.</translation>
+        <translation>La salagione è a {temperature}, sopra {limit}. Spostarla in un posto più freddo.</translation>
     </message>
     <message>
         <source>The cure is at {temperature}, colder than {limit}: salt moves slowly there, give it longer.</source>
-        <translation>La salagione è a {temperature}, più freddo di {limit}: là il sale si muove piano, dare più tempo.</translation>
+        <translation>La salagione è a {temperature}, sotto {limit}: lì il sale si muove piano, dare più tempo.</translation>
     </message>
     <message>
         <source>Frozen for {paused}: the cure stood still and that time is added.</source>
@@ -1963,7 +1963,7 @@
     </message>
     <message>
         <source>The liquid around the meat must be between none and 20 times the meat.</source>
-        <translation>Il liquido intorno alla carne deve stare fra niente e 20 volte la carne.</translation>
+        <translation>Il liquido intorno alla carne deve stare fra zero e 20 volte la carne.</translation>
     </message>
     <message>
         <source>The fat must be between 0 and 95 %.</source>
@@ -1975,7 +1975,7 @@
     </message>
     <message>
         <source>The planned time must be between none and ten years.</source>
-        <translation>Il tempo pianificato deve stare fra niente e dieci anni.</translation>
+        <translation>Il tempo pianificato deve stare fra zero e dieci anni.</translation>
     </message>
     <message>
         <source>The day rule &quot;{place}&quot; is not known. Choose one from the list.</source>
@@ -1991,19 +1991,19 @@
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day). With {fat} fat there is little water left to lose: a fatty piece can be as dry as it gets below its target.</source>
-        <translation>Quasi piatto a {loss} ({per_day} al giorno). Con {fat} di grasso resta poca acqua da perdere: un pezzo grasso può essere asciutto quanto può esserlo sotto il suo obiettivo.</translation>
+        <translation>Quasi fermo a {loss} ({per_day} al giorno). Con {fat} di grasso resta poca acqua da perdere: un pezzo grasso può fermarsi sotto l&apos;obiettivo, già asciutto quanto può.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day), though the piece is lean. Ask the air first: humidity {humidity}. In wet air it stops before it is dry.</source>
-        <translation>Quasi piatto a {loss} ({per_day} al giorno), benché il pezzo sia magro. Chiedere prima all&apos;aria: umidità {humidity}. In aria umida si ferma prima di essere asciutto.</translation>
+        <translation>Quasi fermo a {loss} ({per_day} al giorno), benché il pezzo sia magro. Guardare prima l&apos;aria: umidità {humidity}. In aria umida si ferma prima di essere asciutto.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day) with a soft centre: a dry rim may hold the water in. Rest it in a bag, then dry on in wetter air.</source>
-        <translation>Quasi piatto a {loss} ({per_day} al giorno) con centro morbido: un bordo secco può trattenere l&apos;acqua. Far riposare in sacchetto, poi asciugare ancora in aria più umida.</translation>
+        <translation>Quasi fermo a {loss} ({per_day} al giorno) con il centro morbido: una crosta secca può trattenere l&apos;acqua. Far riposare in sacchetto, poi asciugare ancora in aria più umida.</translation>
     </message>
     <message>
         <source>The loss levels off near {levels_off}; the target of {target} is not in sight in this air. Change the air or the target.</source>
-        <translation>Il calo si appiattisce vicino a {levels_off}; l&apos;obiettivo di {target} non è in vista in quest&apos;aria. Cambiare l&apos;aria o l&apos;obiettivo.</translation>
+        <translation>Il calo si ferma verso {levels_off}; l&apos;obiettivo di {target} non è in vista in quest&apos;aria. Cambiare l&apos;aria o l&apos;obiettivo.</translation>
     </message>
     <message>
         <source>It weighs {net}, more than at its start ({start}). Was it washed, coated or dressed? Enter that, or correct the weighing.</source>
@@ -2015,15 +2015,15 @@
     </message>
     <message>
         <source>The raw weight is not known; {start} is reckoned from a later weight and a usual loss in the cure.</source>
-        <translation>Il peso crudo non è noto; {start} è calcolato da un peso successivo e da un calo abituale in salagione.</translation>
+        <translation>Il peso fresco non è noto; {start} è calcolato da un peso successivo e da un calo abituale in salagione.</translation>
     </message>
     <message>
         <source>Buried in salt, the amount put on says little about what went in. Salt and water activity are guesses here: have them measured.</source>
-        <translation>Sepolti nel sale, la quantità messa dice poco di quanto è entrato. Sale e attività dell&apos;acqua qui sono tirati a indovinare: farli misurare.</translation>
+        <translation>Sotto sale la quantità messa dice poco di quanto è entrato. Sale e attività dell&apos;acqua qui sono solo ipotesi: farli misurare.</translation>
     </message>
     <message>
         <source>The water activity is an estimate from weights and salt. A rule that asks for it asks for a measurement.</source>
-        <translation>L&apos;attività dell&apos;acqua è una stima da pesi e sale. Una norma che la chiede, chiede una misura.</translation>
+        <translation>L&apos;attività dell&apos;acqua è una stima da pesi e sale. Una norma che la chiede vuole una misura.</translation>
     </message>
     <message>
         <source>Measured {measured}, estimated {low} to {high}. Look at the sample&apos;s place, the instrument&apos;s check, the salt and the fat entered.</source>
@@ -2035,7 +2035,7 @@
     </message>
     <message>
         <source>The value of {place} cannot be. Correct it to see the evidence.</source>
-        <translation>Il valore di {place} non può essere. Correggerlo per vedere le prove.</translation>
+        <translation>Il valore di {place} non è possibile. Correggerlo per vedere i riscontri.</translation>
     </message>
     <message>
         <source>At {temperature} the piece spends about {time} between {low} and {high}, where microbes grow.</source>
@@ -2043,7 +2043,7 @@
     </message>
     <message>
         <source>About {time} in this warmth is longer than the {guide} that a guide (for fish) allows ready-to-eat food.</source>
-        <translation>Circa {time} a questo calore è più dei {guide} che una guida (per il pesce) concede ad alimenti pronti da mangiare.</translation>
+        <translation>Circa {time} a questo calore è più dei {guide} che una guida (per il pesce) concede ad alimenti pronti al consumo.</translation>
     </message>
     <message>
         <source>The piece may still be wetter than a water activity of {limit}. Dry it further in the cold before warming it.</source>
@@ -2051,7 +2051,7 @@
     </message>
     <message>
         <source>In warm air of {humidity} a thick piece can dry hard outside and stay wet inside.</source>
-        <translation>In aria calda a {humidity} un pezzo spesso può seccarsi duro fuori e restare bagnato dentro.</translation>
+        <translation>In aria calda a {humidity} un pezzo spesso può fare la crosta fuori e restare bagnato dentro.</translation>
     </message>
     <message>
         <source>Warming at the end does not undo a toxin that Staphylococcus aureus has left.</source>
@@ -2063,7 +2063,7 @@
     </message>
     <message>
         <source>{target} is more than the water left can give; it levels off near {levels_off}.</source>
-        <translation>{target} è più di quanto può dare l&apos;acqua rimasta; si appiattisce vicino a {levels_off}.</translation>
+        <translation>{target} è più di quanto può dare l&apos;acqua rimasta; si ferma verso {levels_off}.</translation>
     </message>
     <message>
         <source>The loss wanted is already reached ({loss}).</source>
@@ -2071,7 +2071,7 @@
     </message>
     <message>
         <source>The value of {place} cannot be. Correct it to get an answer.</source>
-        <translation>Il valore di {place} non può essere. Correggerlo per avere una risposta.</translation>
+        <translation>Il valore di {place} non è possibile. Correggerlo per avere una risposta.</translation>
     </message>
     <message>
         <source>This is more salt than the water can dissolve ({most} of the water phase).</source>
@@ -2087,15 +2087,15 @@
     </message>
     <message>
         <source>{pieces} pieces weighed on {at} stepped by {shift} the same way. That points to the scale or its zero, not to the meat: check it with a known weight.</source>
-        <translation>{pieces} pezzi pesati il {at} hanno fatto un salto di {shift} nello stesso verso. Questo indica la bilancia o il suo zero, non la carne: controllarla con un peso noto.</translation>
+        <translation>{pieces} pezzi pesati il {at} hanno fatto un salto di {shift} nello stesso verso. Questo fa pensare alla bilancia o al suo zero, non alla carne: controllarla con un peso noto.</translation>
     </message>
     <message>
         <source>The loss has nearly stopped ({rate_per_day} a day). A firm piece may be finished or fat; a soft one may have dried hard outside; a wet chamber slows all.</source>
-        <translation>Il calo si è quasi fermato ({rate_per_day} al giorno). Un pezzo sodo può essere finito o grasso; uno morbido può essersi seccato duro fuori; una cella umida rallenta tutti.</translation>
+        <translation>Il calo si è quasi fermato ({rate_per_day} al giorno). Un pezzo sodo può essere finito o grasso; uno morbido può aver fatto la crosta; una cella umida rallenta tutti.</translation>
     </message>
     <message>
         <source>It lost {loss} in {over}: the outside is drying faster than the inside can follow. Look for a hard rim; more humidity or a rest in a bag evens it out.</source>
-        <translation>Ha perso {loss} in {over}: l&apos;esterno asciuga più in fretta di quanto l&apos;interno possa seguire. Cercare un bordo duro; più umidità o un riposo in sacchetto lo pareggia.</translation>
+        <translation>Ha perso {loss} in {over}: l&apos;esterno asciuga più in fretta di quanto l&apos;interno possa seguire. Cercare una crosta dura; più umidità o un riposo in sacchetto riportano l&apos;equilibrio.</translation>
     </message>
     <message>
         <source>It weighs {gain} more than before ({at}). Was it washed, coated or dressed? Enter that as an event, or correct the weighing.</source>
@@ -2103,11 +2103,11 @@
     </message>
     <message>
         <source>The losses speak for about {implied} in the air, the log says {logged}. Check the hygrometer over a salt slurry.</source>
-        <translation>I cali parlano di circa {implied} nell&apos;aria, il registro dice {logged}. Controllare l&apos;igrometro sulla poltiglia di sale.</translation>
+        <translation>I cali fanno pensare a circa {implied} nell&apos;aria, il registro dice {logged}. Controllare l&apos;igrometro sulla poltiglia di sale.</translation>
     </message>
     <message>
         <source>The target of {target} lies beyond where this piece levels off ({levels_off}). Drier air or a lower target would change that.</source>
-        <translation>L&apos;obiettivo di {target} sta oltre il punto in cui questo pezzo si appiattisce ({levels_off}). Aria più secca o un obiettivo più basso cambierebbero le cose.</translation>
+        <translation>L&apos;obiettivo di {target} sta oltre il punto in cui questo pezzo si ferma ({levels_off}). Aria più secca o un obiettivo più basso cambierebbero le cose.</translation>
     </message>
     <message>
         <source>The weight that the target counts from ({reference}) was never taken. Enter it, or count from another weight.</source>
@@ -2123,7 +2123,7 @@
     </message>
     <message>
         <source>{place} has no code. Give it two or three letters or digits.</source>
-        <translation>{place} non ha sigla. Darle due o tre lettere o cifre.</translation>
+        <translation>{place} non ha sigla. Assegnarne una di due o tre lettere o cifre.</translation>
     </message>
     <message>
         <source>The code {place} is taken already. Choose another.</source>
@@ -2155,11 +2155,11 @@
     </message>
     <message>
         <source>{place} lies in the future. Check the day and time.</source>
-        <translation>{place} sta nel futuro. Controllare giorno e ora.</translation>
+        <translation>{place} è nel futuro. Controllare giorno e ora.</translation>
     </message>
     <message>
         <source>The weight of {place} must be more than nothing.</source>
-        <translation>Il peso di {place} deve essere più di niente.</translation>
+        <translation>Il peso di {place} deve essere maggiore di zero.</translation>
     </message>
     <message>
         <source>The weight of {place} is below nothing. Check it.</source>
@@ -2175,7 +2175,7 @@
     </message>
     <message>
         <source>The thickness of {place} must be more than nothing.</source>
-        <translation>Lo spessore di {place} deve essere più di niente.</translation>
+        <translation>Lo spessore di {place} deve essere maggiore di zero.</translation>
     </message>
     <message>
         <source>The share of {place} must lie between 0 and 100 %.</source>
@@ -2187,7 +2187,7 @@
     </message>
     <message>
         <source>A score goes from 2 too little to 2 too much.</source>
-        <translation>Un voto va da 2 troppo poco a 2 troppo.</translation>
+        <translation>Il voto va da 2 in meno (troppo poco) a 2 in più (troppo).</translation>
     </message>
     <message>
         <source>The count of {place} is below nothing.</source>
@@ -2315,23 +2315,23 @@
     </message>
     <message>
         <source>{ingredient}: how strong is it? Enter the nitrite and nitrate from its label. Curing salts differ tenfold.</source>
-        <translation>{ingredient}: quanto è forte? Inserire nitrito e nitrato dall&apos;etichetta. I sali da salagione differiscono di dieci volte.</translation>
+        <translation>{ingredient}: che titolo ha? Inserire nitrito e nitrato dall&apos;etichetta. I sali nitritati differiscono di dieci volte.</translation>
     </message>
     <message>
         <source>{ingredient}: a strength of {found} looks like a proportion typed as percent. 0.0625 on a sheet is 6.25 %. Enter what the label says.</source>
-        <translation>{ingredient}: una forza di {found} sembra una proporzione scritta come percento. 0,0625 su un foglio è 6,25 %. Inserire ciò che dice l&apos;etichetta.</translation>
+        <translation>{ingredient}: un titolo di {found} sembra una proporzione scritta come percento. 0,0625 su un foglio è 6,25 %. Inserire ciò che dice l&apos;etichetta.</translation>
     </message>
     <message>
         <source>{ingredient}: no curing salt is sold at {found}; labels run from {low} to {high}. Read the label again.</source>
-        <translation>{ingredient}: nessun sale da salagione si vende a {found}; le etichette vanno da {low} a {high}. Rileggere l&apos;etichetta.</translation>
+        <translation>{ingredient}: nessun sale nitritato si vende a {found}; le etichette vanno da {low} a {high}. Rileggere l&apos;etichetta.</translation>
     </message>
     <message>
         <source>{ingredient}: reckoned at {strength} nitrite, from its name only. Enter the strength from the label in your hand.</source>
-        <translation>{ingredient}: calcolato a {strength} di nitrito, solo dal nome. Inserire la forza dall&apos;etichetta che si ha in mano.</translation>
+        <translation>{ingredient}: calcolato con {strength} di nitrito, solo dal nome. Inserire il titolo dall&apos;etichetta che si ha in mano.</translation>
     </message>
     <message>
         <source>{ingredient}: how strong is it? Enter the percent by volume from the label.</source>
-        <translation>{ingredient}: quanto è forte? Inserire il percento in volume dall&apos;etichetta.</translation>
+        <translation>{ingredient}: che gradazione ha? Inserire il percento in volume dall&apos;etichetta.</translation>
     </message>
     <message>
         <source>{ingredient}: {found} % by volume is stronger than distilling goes. Is it proof?</source>
@@ -2343,7 +2343,7 @@
     </message>
     <message>
         <source>{ingredient}: {found} % by volume is a spirit&apos;s strength, not a wine&apos;s.</source>
-        <translation>{ingredient}: {found} % in volume è la forza di un distillato, non di un vino.</translation>
+        <translation>{ingredient}: {found} % in volume è la gradazione di un distillato, non di un vino.</translation>
     </message>
     <message>
         <source>{ingredient}: {found} is more than pure salt holds. Milligrams taken for grams?</source>
@@ -2355,7 +2355,7 @@
     </message>
     <message>
         <source>{ingredient}: reckoned at {low} to {high} salt. Enter the sodium from the label to narrow that.</source>
-        <translation>{ingredient}: calcolato da {low} a {high} di sale. Inserire il sodio dall&apos;etichetta per restringere.</translation>
+        <translation>{ingredient}: calcolato con sale da {low} a {high}. Inserire il sodio dall&apos;etichetta per restringere.</translation>
     </message>
     <message>
         <source>{ingredient}: the parts add up to {found}. Check the label&apos;s figures.</source>
@@ -2379,7 +2379,7 @@
     </message>
     <message>
         <source>{ingredient}: the amount is nothing. Enter it or take the line out.</source>
-        <translation>{ingredient}: la quantità è niente. Inserirla o togliere la riga.</translation>
+        <translation>{ingredient}: la quantità è zero. Inserirla o togliere la riga.</translation>
     </message>
     <message>
         <source>There is no water to count from. Add the water of the brine.</source>
@@ -2415,7 +2415,7 @@
     </message>
     <message>
         <source>Buried in salt, what goes on is known and what goes in is not: the doses here are what you put on.</source>
-        <translation>Sepolti nel sale, ciò che si mette è noto e ciò che entra no: le dosi qui sono quelle messe.</translation>
+        <translation>Sotto sale, ciò che si mette è noto e ciò che entra no: le dosi qui sono quelle messe.</translation>
     </message>
     <message>
         <source>The rubs add up to {found}, not to the whole.</source>
@@ -2431,7 +2431,7 @@
     </message>
     <message>
         <source>Raw meat seldom holds {found} of water.</source>
-        <translation>La carne cruda di rado contiene {found} di acqua.</translation>
+        <translation>La carne fresca di rado contiene {found} di acqua.</translation>
     </message>
     <message>
         <source>Skin is seldom {found} of a piece.</source>
@@ -2467,11 +2467,11 @@
     </message>
     <message>
         <source>Your wish for {what} ({asked}) cannot be met with what you hold: it comes to {found}, short by {by}.</source>
-        <translation>Il desiderio per {what} ({asked}) non si può soddisfare con ciò che si tiene fermo: si arriva a {found}, mancano {by}.</translation>
+        <translation>Il desiderio per {what} ({asked}) non si può soddisfare con le righe bloccate: si arriva a {found}, mancano {by}.</translation>
     </message>
     <message>
         <source>What you hold brings more {what} than the limit of {asked}: {found}.</source>
-        <translation>Ciò che si tiene fermo porta più {what} del limite di {asked}: {found}.</translation>
+        <translation>Le righe bloccate portano più {what} del limite di {asked}: {found}.</translation>
     </message>
     <message>
         <source>{ingredient}: {found} of the meat is about ten times what is usual. A slipped decimal?</source>
@@ -2535,7 +2535,7 @@
     </message>
     <message>
         <source>Salt comes to {found} of the meat. With weighed salt that is a slip; for burying in salt choose that method.</source>
-        <translation>Il sale arriva a {found} della carne. Con il sale pesato è una svista; per seppellire nel sale scegliere quel metodo.</translation>
+        <translation>Il sale arriva a {found} della carne. Con il sale pesato è una svista; per la salagione sotto sale scegliere quel metodo.</translation>
     </message>
     <message>
         <source>Sugar comes to {found} of the meat; more than {limit} is unusual.</source>
@@ -2611,7 +2611,7 @@
     </message>
     <message>
         <source>The day rule of “{place}” belongs to another way of salting: days per kilogram are for burying in salt or for brine, days per centimetre for a weighed cure.</source>
-        <translation>La regola a giorni di «{place}» appartiene a un altro modo di salare: i giorni al chilogrammo valgono per seppellire nel sale o per la salamoia, i giorni al centimetro per la salagione pesata.</translation>
+        <translation>La regola a giorni di «{place}» appartiene a un altro modo di salare: i giorni al chilogrammo valgono per la salagione sotto sale o per la salamoia, i giorni al centimetro per la salagione pesata.</translation>
     </message>
     <message>
         <source>“{place}” has {days}, and its rule asks for {needed}. Give it the time.</source>
@@ -2619,7 +2619,7 @@
     </message>
     <message>
         <source>The day lies in the past.</source>
-        <translation>Il giorno sta nel passato.</translation>
+        <translation>Il giorno è già passato.</translation>
     </message>
     <message>
         <source>It needs {days_needed} days and there are {days_available}: {shortfall} too few.</source>
@@ -2647,7 +2647,7 @@
     </message>
     <message>
         <source>“{place}” shares a room with a stage that is not in the plan.</source>
-        <translation>«{place}» divide la stanza con una fase che non è nel piano.</translation>
+        <translation>«{place}» divide il locale con una fase che non è nel piano.</translation>
     </message>
     <message>
         <source>A minimum names the stage “{place}”, which is not in the plan.</source>
@@ -2671,7 +2671,7 @@
     </message>
     <message>
         <source>{on_scale} was not expected: between {low} and {high} would be. Right piece, right tare, hook on?</source>
-        <translation>{on_scale} non era atteso: fra {low} e {high} sì. Pezzo giusto, tara giusta, gancio attaccato?</translation>
+        <translation>{on_scale} è fuori dall&apos;intervallo atteso, da {low} a {high}. Pezzo giusto, tara giusta, gancio attaccato?</translation>
     </message>
     <message>
         <source>The same number as last time. That can mean done, a coarse scale or a damp chamber.</source>
@@ -2687,7 +2687,7 @@
     </message>
     <message>
         <source>A caution is taken on by a person: say who it is.</source>
-        <translation>Un’avvertenza viene accettata da una persona: indicare chi è.</translation>
+        <translation>Un&apos;avvertenza viene accettata da una persona: indicare chi è.</translation>
     </message>
 </context>
 <context>
@@ -2783,7 +2783,7 @@
     </message>
     <message>
         <source>Moves of stock</source>
-        <translation>Movimenti di scorta</translation>
+        <translation>Movimenti di dispensa</translation>
     </message>
     <message>
         <source>Ticks of the day&apos;s work</source>
@@ -2864,11 +2864,11 @@
     </message>
     <message>
         <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
-        <translation>Il libro è integro: pagine, indici, collegamenti e somme del clima concordano.</translation>
+        <translation>Il libro è integro: pagine, indici, collegamenti e riepiloghi del clima concordano.</translation>
     </message>
     <message>
         <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
-        <translation>Le voci e le letture sono integre. Alcune somme fatte con le letture del clima non concordano con esse (punti: %1), perciò grafici e ore d&apos;aria possono essere sbagliati. Si possono rifare dalle letture.</translation>
+        <translation>Le voci e le letture sono integre. Alcuni riepiloghi fatti con le letture del clima non concordano con esse (punti: %1), perciò grafici e ore d&apos;aria possono essere sbagliati. Si possono rifare dalle letture.</translation>
     </message>
     <message>
         <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
@@ -2876,7 +2876,7 @@
     </message>
     <message>
         <source>The book&apos;s own records (log, preferences, sums)</source>
-        <translation>Registrazioni proprie del libro (registro, preferenze, somme)</translation>
+        <translation>Registrazioni proprie del libro (registro, preferenze, riepiloghi)</translation>
     </message>
     <message>
         <source>The new book is made and passed its check. No entry was found that could not be read; whole pages that are gone leave no trace, so look it through. The damaged book was not changed.</source>
@@ -3102,7 +3102,7 @@
     </message>
     <message>
         <source>Weigh the curing salt on the finest scale, and read its strength off the bag in your hand. Follow local codes and licensed practice.</source>
-        <translation>Pesare il sale nitritato sulla bilancia più fine e leggerne la forza sulla confezione che si ha in mano. Seguire le norme locali e la pratica autorizzata.</translation>
+        <translation>Pesare il sale nitritato sulla bilancia più fine e leggerne il titolo sulla confezione che si ha in mano. Seguire le norme locali e la pratica autorizzata.</translation>
     </message>
     <message>
         <source>Weighed by</source>
@@ -3114,7 +3114,7 @@
     </message>
     <message>
         <source>No piece of this batch has a green weight: weigh the meat first.</source>
-        <translation>Nessun pezzo di questa partita ha un peso crudo: pesare prima la carne.</translation>
+        <translation>Nessun pezzo di questa partita ha un peso fresco: pesare prima la carne.</translation>
     </message>
     <message>
         <source>This batch keeps no recipe that can be read: choose one first.</source>
@@ -3149,7 +3149,7 @@
     </message>
     <message>
         <source>going in, on the raw weight</source>
-        <translation>aggiunto, sul peso crudo</translation>
+        <translation>aggiunto, sul peso fresco</translation>
     </message>
     <message>
         <source>in the finished product</source>
@@ -3293,7 +3293,7 @@
     </message>
     <message>
         <source>Strength of the liquids</source>
-        <translation>Forza dei liquidi</translation>
+        <translation>Gradazione dei liquidi</translation>
     </message>
     <message>
         <source>%1 vol (%2 US proof, %3 UK)</source>
@@ -3329,7 +3329,7 @@
     </message>
     <message>
         <source>Buried in salt</source>
-        <translation>Sepolto nel sale</translation>
+        <translation>Sotto sale</translation>
     </message>
     <message>
         <source>Immersed, by pick-up</source>
@@ -3341,7 +3341,7 @@
     </message>
     <message>
         <source>Brine of meat and water</source>
-        <translation>Salamoia di carne e acqua</translation>
+        <translation>Salamoia su carne e acqua</translation>
     </message>
     <message>
         <source>Pumped in</source>
@@ -3392,7 +3392,7 @@
     </message>
     <message>
         <source>raw</source>
-        <translation>crudo</translation>
+        <translation>fresco</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -3404,7 +3404,7 @@
     </message>
     <message>
         <source>rinsed and wiped</source>
-        <translation>sciacquato e asciugato</translation>
+        <translation>sciacquato e tamponato</translation>
     </message>
     <message>
         <source>in casing</source>
@@ -3420,7 +3420,7 @@
     </message>
     <message>
         <source>raw weight</source>
-        <translation>peso crudo</translation>
+        <translation>peso fresco</translation>
     </message>
     <message>
         <source>trimmed weight</source>
@@ -3492,7 +3492,7 @@
     </message>
     <message>
         <source>dressed again</source>
-        <translation>rivestito di nuovo budello o rete</translation>
+        <translation>cambiati budello o rete</translation>
     </message>
     <message>
         <source>sampled</source>
@@ -3640,7 +3640,7 @@
     </message>
     <message>
         <source>equalising</source>
-        <translation>pareggiamento</translation>
+        <translation>equalizzazione</translation>
     </message>
     <message>
         <source>coating</source>
@@ -3676,11 +3676,11 @@
     </message>
     <message>
         <source>drying cabinet</source>
-        <translation>armadio di asciugatura</translation>
+        <translation>armadio di stagionatura</translation>
     </message>
     <message>
         <source>room</source>
-        <translation>stanza</translation>
+        <translation>locale</translation>
     </message>
     <message>
         <source>outdoors</source>
@@ -3759,11 +3759,11 @@
     </message>
     <message>
         <source>Wipe</source>
-        <translation>Strofinare</translation>
+        <translation>Pulire</translation>
     </message>
     <message>
         <source>Wiped</source>
-        <translation>Strofinato</translation>
+        <translation>Pulito</translation>
     </message>
     <message>
         <source>Change places</source>
@@ -3946,12 +3946,12 @@
     </message>
     <message>
         <source>%1 of the raw weight instead of %2 is worth a try.</source>
-        <translation>%1 del peso crudo invece di %2 merita una prova.</translation>
+        <translation>%1 del peso fresco invece di %2 merita una prova.</translation>
     </message>
     <message>
         <source>You wrote about %1: “%2”.</source>
         <extracomment>%1 the code of a batch, %2 what the person wrote about it</extracomment>
-        <translation>Di %1 ha scritto: «%2».</translation>
+        <translation>Annotato su %1: «%2».</translation>
     </message>
     <message>
         <source>%1 was too salty: salt %2 to %3.</source>
@@ -4093,11 +4093,11 @@
     </message>
     <message>
         <source>Temperature band</source>
-        <translation>Banda di temperatura</translation>
+        <translation>Fascia di temperatura</translation>
     </message>
     <message>
         <source>Humidity band</source>
-        <translation>Banda di umidità</translation>
+        <translation>Fascia di umidità</translation>
     </message>
     <message>
         <source>No stages were planned.</source>
@@ -4137,7 +4137,7 @@
     </message>
     <message>
         <source>Out of band</source>
-        <translation>Fuori banda</translation>
+        <translation>Fuori fascia</translation>
     </message>
     <message>
         <source>no readings %1</source>
@@ -4313,7 +4313,7 @@
     </message>
     <message>
         <source>Air out of its band</source>
-        <translation>Aria fuori dalla banda</translation>
+        <translation>Aria fuori dalla fascia</translation>
     </message>
     <message>
         <source>Cautions accepted</source>
@@ -4441,7 +4441,7 @@
     </message>
     <message>
         <source>Green weight of all pieces</source>
-        <translation>Peso crudo di tutti i pezzi</translation>
+        <translation>Peso fresco di tutti i pezzi</translation>
     </message>
     <message>
         <source>Started</source>
@@ -4469,7 +4469,7 @@
     </message>
     <message>
         <source>Green weight</source>
-        <translation>Peso crudo</translation>
+        <translation>Peso fresco</translation>
     </message>
     <message>
         <source>Hung weight</source>
@@ -4481,7 +4481,7 @@
     </message>
     <message>
         <source>Loss of green</source>
-        <translation>Calo dal crudo</translation>
+        <translation>Calo dal fresco</translation>
     </message>
     <message>
         <source>Loss of hung</source>
@@ -4525,7 +4525,7 @@
     </message>
     <message>
         <source>Bought</source>
-        <translation>Acquistata</translation>
+        <translation>Acquistato</translation>
     </message>
     <message>
         <source>Weighed</source>
@@ -4553,7 +4553,7 @@
     </message>
     <message>
         <source>Not computed: no piece has a green weight.</source>
-        <translation>Non calcolato: nessun pezzo ha un peso crudo.</translation>
+        <translation>Non calcolato: nessun pezzo ha un peso fresco.</translation>
     </message>
     <message>
         <source>Not computed: the batch keeps no recipe that can be read.</source>
@@ -4565,7 +4565,7 @@
     </message>
     <message>
         <source>On green meat</source>
-        <translation>Sulla carne cruda</translation>
+        <translation>Sulla carne fresca</translation>
     </message>
     <message>
         <source>Salt</source>
@@ -4593,15 +4593,15 @@
     </message>
     <message>
         <source>Nitrite strength</source>
-        <translation>Forza in nitrito</translation>
+        <translation>Titolo in nitrito</translation>
     </message>
     <message>
         <source>Nitrate strength</source>
-        <translation>Forza in nitrato</translation>
+        <translation>Titolo in nitrato</translation>
     </message>
     <message>
         <source>Strength from</source>
-        <translation>Forza da</translation>
+        <translation>Titolo da</translation>
     </message>
     <message>
         <source>the label</source>
@@ -4733,11 +4733,11 @@
     </message>
     <message>
         <source>Of the green weight</source>
-        <translation>Del peso crudo</translation>
+        <translation>Del peso fresco</translation>
     </message>
     <message>
         <source>Green weight of the pieces</source>
-        <translation>Peso crudo dei pezzi</translation>
+        <translation>Peso fresco dei pezzi</translation>
     </message>
     <message>
         <source>Net weight now, of pieces not discarded</source>
@@ -4745,7 +4745,7 @@
     </message>
     <message>
         <source>Green weight less net weight now: water, discarded pieces, ends and samples</source>
-        <translation>Peso crudo meno peso netto ora: acqua, pezzi scartati, estremità e campioni</translation>
+        <translation>Peso fresco meno peso netto ora: acqua, pezzi scartati, estremità e campioni</translation>
     </message>
     <message>
         <source>Packed</source>
@@ -4785,7 +4785,7 @@
     </message>
     <message>
         <source>Bought less trimmed off less green weight: %1.</source>
-        <translation>Acquistato meno rifilato meno peso crudo: %1.</translation>
+        <translation>Acquistato meno rifilato meno peso fresco: %1.</translation>
     </message>
     <message>
         <source>MMMM yyyy</source>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>raw</source>
-        <translation>crudo</translation>
+        <translation>fresco</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -4930,7 +4930,7 @@
     </message>
     <message>
         <source>equalising</source>
-        <translation>pareggiamento</translation>
+        <translation>equalizzazione</translation>
     </message>
     <message>
         <source>coating</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>raw weight</source>
-        <translation>peso crudo</translation>
+        <translation>peso fresco</translation>
     </message>
     <message>
         <source>trimmed weight</source>
@@ -5309,11 +5309,11 @@
     </message>
     <message>
         <source>no band to hold it against</source>
-        <translation>nessuna banda di confronto</translation>
+        <translation>nessuna fascia di confronto</translation>
     </message>
     <message>
         <source>never out of its band in the log</source>
-        <translation>nel registro mai fuori banda</translation>
+        <translation>nel registro mai fuori fascia</translation>
     </message>
     <message>
         <source>%1: air</source>
@@ -5530,11 +5530,11 @@
     </message>
     <message>
         <source>Its yield is not known: the raw or the finished weight was not taken.</source>
-        <translation>La resa non è nota: il peso crudo o quello finito non è stato preso.</translation>
+        <translation>La resa non è nota: il peso fresco o quello finito non è stato preso.</translation>
     </message>
     <message>
         <source>Yield: %1 of %2 raw, %3 (lost %4); packed %5.</source>
-        <translation>Resa: %1 di %2 crudo, %3 (calo %4); confezionato %5.</translation>
+        <translation>Resa: %1 di %2 fresco, %3 (calo %4); confezionato %5.</translation>
     </message>
     <message>
         <source>At that loss the meat cost %1 a finished kilogram.</source>
@@ -5874,7 +5874,7 @@
     </message>
     <message>
         <source>Even odds by</source>
-        <translation>Metà e metà entro</translation>
+        <translation>1 probabilità su 2 entro</translation>
     </message>
     <message>
         <source>9 chances in 10 by</source>
@@ -5890,7 +5890,7 @@
     </message>
     <message>
         <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
-        <translation>Stessa forza di asciugatura: %1 a %2 toglie acqua quanto %3 a %4. Fin dove il pezzo può asciugare dipende quasi solo dall&apos;umidità.</translation>
+        <translation>Pari potere essiccante: %1 a %2 toglie acqua quanto %3 a %4. Fin dove il pezzo può asciugare dipende quasi solo dall&apos;umidità.</translation>
     </message>
     <message>
         <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
@@ -6565,7 +6565,7 @@
     </message>
     <message>
         <source>How long</source>
-        <translation>Quanto dura</translation>
+        <translation>Periodo</translation>
     </message>
     <message>
         <source>a day</source>
@@ -6613,7 +6613,7 @@
     </message>
     <message>
         <source>Out of band</source>
-        <translation>Fuori banda</translation>
+        <translation>Fuori fascia</translation>
     </message>
     <message>
         <source>From</source>
@@ -6629,7 +6629,7 @@
     </message>
     <message>
         <source>Times out of band, half an hour or longer</source>
-        <translation>Tempi fuori banda, mezz&apos;ora o più</translation>
+        <translation>Tempi fuori fascia, mezz&apos;ora o più</translation>
     </message>
     <message>
         <source>no second sensor</source>
@@ -6641,7 +6641,7 @@
     </message>
     <message>
         <source>Of %1 watched, no time out of the band.</source>
-        <translation>Su %1 osservati, mai fuori banda.</translation>
+        <translation>Su %1 osservati, mai fuori fascia.</translation>
     </message>
     <message>
         <source>Of %1 watched: %2.</source>
@@ -6713,7 +6713,7 @@
     </message>
     <message>
         <source>Air, sensors and load of the rooms where pieces hang</source>
-        <translation>Aria, sensori e carico delle stanze dove i pezzi sono appesi</translation>
+        <translation>Aria, sensori e carico dei locali dove i pezzi sono appesi</translation>
     </message>
     <message>
         <source>▲ never checked</source>
@@ -6741,7 +6741,7 @@
     </message>
     <message>
         <source>Salt-bag check</source>
-        <translation>Prova nel sacchetto di sale</translation>
+        <translation>Prova del sale</translation>
     </message>
     <message>
         <source>Ice check</source>
@@ -6875,7 +6875,7 @@
     </message>
     <message>
         <source>Reads %1 from end to end: pages, indexes, links between entries and the sums of climate readings. It changes nothing.</source>
-        <translation>Legge %1 da cima a fondo: pagine, indici, collegamenti tra le voci e somme delle letture del clima. Non modifica nulla.</translation>
+        <translation>Legge %1 da cima a fondo: pagine, indici, collegamenti tra le voci e riepiloghi delle letture del clima. Non modifica nulla.</translation>
     </message>
     <message>
         <source>The book is being read</source>
@@ -6887,7 +6887,7 @@
     </message>
     <message>
         <source>Make the climate roll-ups a&amp;new</source>
-        <translation>Rifai le somme del &amp;clima</translation>
+        <translation>Rifai i riepiloghi del &amp;clima</translation>
     </message>
     <message>
         <source>&amp;Salvage into a new book…</source>
@@ -6915,7 +6915,7 @@
     </message>
     <message>
         <source>The climate roll-ups are being made anew from the readings.</source>
-        <translation>Le somme del clima vengono rifatte dalle letture.</translation>
+        <translation>I riepiloghi del clima vengono rifatti dalle letture.</translation>
     </message>
     <message>
         <source>Close</source>
@@ -7215,7 +7215,7 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>When a piece comes out of the cure, open it and choose &quot;What happened: hung to dry&quot;. From its second weighing on it stands here on a time axis with the interval in which it is expected to reach its target.</source>
-        <translation>Quando un pezzo esce dalla salagione, aprirlo e scegliere «Che cosa è successo: appeso ad asciugare». Dalla seconda pesata sta qui su un asse del tempo con l&apos;intervallo in cui ci si aspetta che arrivi all&apos;obiettivo.</translation>
+        <translation>Quando un pezzo esce dalla salagione, aprirlo e scegliere «Che cosa è successo: appeso ad asciugare». Dalla seconda pesata compare qui su un asse del tempo con l&apos;intervallo in cui ci si aspetta che arrivi all&apos;obiettivo.</translation>
     </message>
     <message>
         <source>Ready by</source>
@@ -7451,7 +7451,7 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>Part of this is a guess. Say above how the file is to be read; it is remembered for this sensor.</source>
-        <translation>Una parte è tirata a indovinare. Dire qui sopra come va letto il file; resta memorizzato per questo sensore.</translation>
+        <translation>Una parte è solo un&apos;ipotesi. Dire qui sopra come va letto il file; resta memorizzato per questo sensore.</translation>
     </message>
     <message>
         <source>The file reads well.</source>
@@ -7548,7 +7548,7 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
-        <translation>Il peso crudo e quello all&apos;appendere sono entrambi nel libro, oppure il pezzo non è mai stato pesato. Una pesata saltata più tardi non richiede nulla: la curva non ha un ritmo fisso.</translation>
+        <translation>Il peso fresco e quello da appeso sono entrambi nel libro, oppure il pezzo non è mai stato pesato. Una pesata saltata più tardi non richiede nulla: la curva non ha un ritmo fisso.</translation>
     </message>
     <message>
         <source>Which weight is lost</source>
@@ -7588,11 +7588,11 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
-        <translation>Annulla, e nulla viene inventato: i giorni da quando è appeso, il ritmo da una pesata all&apos;altra e il calo da ogni peso noto si contano comunque. Con Cambia l&apos;obiettivo si può legare a uno di questi.</translation>
+        <translation>Annulla, e nulla viene inventato: i giorni da quando è appeso, il ritmo da una pesata all&apos;altra e il calo da ogni peso noto si contano comunque. Con Modifica l&apos;obiettivo si può legare a uno di questi.</translation>
     </message>
     <message>
         <source>Enter the day, and the estimate stands here.</source>
-        <translation>Inserisci il giorno e la stima appare qui.</translation>
+        <translation>Inserire il giorno: la stima compare qui.</translation>
     </message>
     <message>
         <source>Reckoning…</source>
@@ -7601,17 +7601,17 @@ Se è giusto, premere di nuovo Registra.</translation>
     <message numerus="yes">
         <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
         <translation>
-            <numerusform>Circa %1; 8 pezzi così su 10 stanno tra %2 e %3. Da %n pezzo del suo lotto e dall&apos;aria in cui era appeso.</numerusform>
-            <numerusform>Circa %1; 8 pezzi così su 10 stanno tra %2 e %3. Da %n pezzi del suo lotto e dall&apos;aria in cui erano appesi.</numerusform>
+            <numerusform>Circa %1; 8 pezzi così su 10 stanno tra %2 e %3. Da %n pezzo della sua partita e dall&apos;aria in cui era appeso.</numerusform>
+            <numerusform>Circa %1; 8 pezzi così su 10 stanno tra %2 e %3. Da %n pezzi della sua partita e dall&apos;aria in cui erano appesi.</numerusform>
         </translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
-        <translation>Nessun pezzo fratello può dirlo: servono due pezzi del lotto con peso crudo e peso all&apos;appendere.</translation>
+        <translation>Nessun altro pezzo può dirlo: servono due pezzi della partita con peso fresco e peso da appeso.</translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
-        <translation>Nessun pezzo fratello può dirlo: servono due pezzi del lotto con peso all&apos;appendere, cinque pesate e metà del calo previsto.</translation>
+        <translation>Nessun altro pezzo può dirlo: servono due pezzi della partita con peso da appeso, cinque pesate e metà del calo voluto.</translation>
     </message>
     <message>
         <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
@@ -7650,7 +7650,7 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>Places</source>
-        <translation>Posti</translation>
+        <translation>Pagine</translation>
     </message>
     <message>
         <source>Page</source>
@@ -7742,7 +7742,7 @@ Se è giusto, premere di nuovo Registra.</translation>
     </message>
     <message>
         <source>To the &amp;places</source>
-        <translation>Ai &amp;posti</translation>
+        <translation>All&apos;&amp;elenco delle pagine</translation>
     </message>
     <message>
         <source>&amp;Help</source>
@@ -7902,7 +7902,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Hold</source>
-        <translation>Ferma</translation>
+        <translation>Blocca</translation>
     </message>
     <message>
         <source>Ingredient of line %1</source>
@@ -7926,7 +7926,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Hold line %1 as it is</source>
-        <translation>Tieni ferma la riga %1</translation>
+        <translation>Blocca la riga %1</translation>
     </message>
     <message>
         <source>Take line %1 out</source>
@@ -8152,7 +8152,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Tick Hold on the lines that must stay, say what you want, and the other lines are found. What cannot be met is named.</source>
-        <translation>Spuntare Ferma sulle righe che devono restare, dire che cosa si vuole, e le altre righe si trovano. Ciò che non si può soddisfare viene detto.</translation>
+        <translation>Spuntare Blocca sulle righe che devono restare, dire che cosa si vuole, e le altre righe si trovano. Ciò che non si può soddisfare viene detto.</translation>
     </message>
     <message>
         <source>Salt wanted, of the meat</source>
@@ -8264,7 +8264,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Enter the weight of the meat, and here stands what to weigh for it.</source>
-        <translation>Inserire il peso della carne, e qui sta che cosa pesare.</translation>
+        <translation>Inserire il peso della carne: qui compare che cosa pesare.</translation>
     </message>
     <message>
         <source>Read, and taken on</source>
@@ -8300,7 +8300,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Found: the lines not held were changed.</source>
-        <translation>Trovato: le righe non ferme sono state cambiate.</translation>
+        <translation>Trovato: le righe non bloccate sono state cambiate.</translation>
     </message>
     <message>
         <source>Give the recipe a name first.</source>
@@ -8312,11 +8312,11 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Use it for a &amp;batch…</source>
-        <translation>Usare per una &amp;partita…</translation>
+        <translation>Usa per una &amp;partita…</translation>
     </message>
     <message>
         <source>The salt of this recipe cannot be changed by itself: it is held, or comes with the curing salt or a pickle. Say it as a wish and find the rest.</source>
-        <translation>Il sale di questa ricetta non si può cambiare da solo: è tenuto fermo, o viene con il sale da salagione o con una salamoia. Indicarlo come desiderio e far trovare il resto.</translation>
+        <translation>Il sale di questa ricetta non si può cambiare da solo: è bloccato, o viene con il sale nitritato o con una salamoia. Indicarlo come desiderio e far trovare il resto.</translation>
     </message>
     <message>
         <source>Mix sheet</source>
@@ -8335,7 +8335,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <name>ui::pages::MixUseDialog</name>
     <message>
         <source>Use %1 for a batch</source>
-        <translation>Usare %1 per una partita</translation>
+        <translation>Usa %1 per una partita</translation>
     </message>
     <message>
         <source>The batch&apos;s record then names this version as the recipe it was salted with, and prints each caution with who took it on and when.</source>
@@ -8351,7 +8351,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Taken on by</source>
-        <translation>Accettata da</translation>
+        <translation>Accettate da</translation>
     </message>
     <message>
         <source>Why</source>
@@ -8363,7 +8363,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>&amp;Taken on by</source>
-        <translation>&amp;Accettata da</translation>
+        <translation>&amp;Accettate da</translation>
     </message>
     <message>
         <source>&amp;Why</source>
@@ -8378,7 +8378,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>&amp;Put it in the book</source>
-        <translation>&amp;Mettere nel libro</translation>
+        <translation>&amp;Metti nel libro</translation>
     </message>
     <message>
         <source>There is no open batch yet. Start one first; this recipe is kept meanwhile.</source>
@@ -8472,7 +8472,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Raw weight as it goes into the cure, without wrapping. Measure the thickness at the thickest point.</source>
-        <translation>Peso crudo così come va in salagione, senza involucro. Misurare lo spessore nel punto più spesso.</translation>
+        <translation>Peso fresco così come va in salagione, senza involucro. Misurare lo spessore nel punto più spesso.</translation>
     </message>
     <message>
         <source>One piece &amp;more</source>
@@ -8516,7 +8516,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Shares are of the raw weight. Curing salt counts by the strength on its packet, not by its name or colour.</source>
-        <translation>Le parti sono sul peso crudo. Il sale nitritato conta per la forza sulla confezione, non per nome o colore.</translation>
+        <translation>Le parti sono sul peso fresco. Il sale nitritato conta per il titolo sulla confezione, non per nome o colore.</translation>
     </message>
     <message>
         <source>Salt</source>
@@ -8592,7 +8592,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Raw weight of piece %1</source>
-        <translation>Peso crudo del pezzo %1</translation>
+        <translation>Peso fresco del pezzo %1</translation>
     </message>
     <message>
         <source>Thickness of piece %1</source>
@@ -8612,7 +8612,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>raw weight</source>
-        <translation>peso crudo</translation>
+        <translation>peso fresco</translation>
     </message>
     <message>
         <source>thickness</source>
@@ -8632,7 +8632,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Enter a raw weight to see what to put on the scale.</source>
-        <translation>Inserire un peso crudo per vedere che cosa mettere sulla bilancia.</translation>
+        <translation>Inserire un peso fresco per vedere che cosa mettere sulla bilancia.</translation>
     </message>
     <message>
         <source>Weigh out</source>
@@ -8938,7 +8938,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>No piece is finished yet. Sign a piece as done in its review first.</source>
-        <translation>Nessun pezzo è ancora finito. Firmarne prima uno come finito nel suo giudizio.</translation>
+        <translation>Nessun pezzo è ancora finito. Firmarne prima uno come finito nella pagina «È finito?».</translation>
     </message>
     <message>
         <source>This day is your own. Say why in a few words, or choose a rule.</source>
@@ -9148,15 +9148,15 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Raw weight</source>
-        <translation>Peso crudo</translation>
+        <translation>Peso fresco</translation>
     </message>
     <message>
         <source>&amp;Raw weight</source>
-        <translation>Peso c&amp;rudo</translation>
+        <translation>Peso f&amp;resco</translation>
     </message>
     <message>
         <source>Fat, as a share of the raw piece</source>
-        <translation>Grasso, come parte del pezzo crudo</translation>
+        <translation>Grasso, come parte del pezzo fresco</translation>
     </message>
     <message>
         <source>&amp;Fat share, if known</source>
@@ -9192,11 +9192,11 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Hook, rail or shelf</source>
-        <translation>Gancio, guida o ripiano</translation>
+        <translation>Gancio, barra o ripiano</translation>
     </message>
     <message>
         <source>&amp;Hook, rail or shelf</source>
-        <translation>Ganc&amp;io, guida o ripiano</translation>
+        <translation>Ganc&amp;io, barra o ripiano</translation>
     </message>
     <message>
         <source>Order in the weigh-in round</source>
@@ -9415,7 +9415,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Levels off at %1 to %2</source>
-        <translation>Si appiattisce fra %1 e %2</translation>
+        <translation>Si ferma fra %1 e %2</translation>
     </message>
     <message>
         <source>Signed as done.</source>
@@ -9491,7 +9491,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>A dehydrator or a low oven: how long, and how long where microbes grow.</source>
-        <translation>Un essiccatore o un forno basso: quanto tempo, e quanto dove i microbi crescono.</translation>
+        <translation>Un essiccatore o un forno a bassa temperatura: quanto tempo, e quanto dove i microbi crescono.</translation>
     </message>
     <message>
         <source>the fridge or chamber failed…</source>
@@ -9523,7 +9523,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>A start weight was never written down: what its siblings say it was.</source>
-        <translation>Un peso iniziale mai annotato: che cosa ne dicono i pezzi fratelli.</translation>
+        <translation>Un peso iniziale mai annotato: che cosa ne dicono gli altri pezzi della partita.</translation>
     </message>
     <message>
         <source>Pieces on the chart</source>
@@ -9588,8 +9588,8 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     <message numerus="yes">
         <source>Leans on %n of your own finished piece(s) of this product.</source>
         <translation>
-            <numerusform>Si appoggia a uno dei Suoi pezzi finiti di questo prodotto.</numerusform>
-            <numerusform>Si appoggia a %n dei Suoi pezzi finiti di questo prodotto.</numerusform>
+            <numerusform>Si appoggia a un pezzo finito proprio di questo prodotto.</numerusform>
+            <numerusform>Si appoggia a %n pezzi finiti propri di questo prodotto.</numerusform>
         </translation>
     </message>
 </context>
@@ -10201,11 +10201,11 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Evidence, not a verdict. A number says how much water has gone; your hand, nose and eye say the rest. Follow the code where you live and your laboratory.</source>
-        <translation>Prove, non un verdetto. Un numero dice quanta acqua se n&apos;è andata; mano, naso e occhio dicono il resto. Seguire le norme del luogo e il proprio laboratorio.</translation>
+        <translation>Riscontri, non un verdetto. Un numero dice quanta acqua se n&apos;è andata; mano, naso e occhio dicono il resto. Seguire le norme del luogo e il proprio laboratorio.</translation>
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Prove</translation>
+        <translation>Riscontri</translation>
     </message>
     <message>
         <source>What</source>
@@ -10307,7 +10307,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Evidence beside each other, and a signed decision</source>
-        <translation>Prove una accanto all&apos;altra, e una decisione firmata</translation>
+        <translation>Riscontri uno accanto all&apos;altro, e una decisione firmata</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -10319,7 +10319,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>No photo of this piece yet. The cut face says more than a number does: take one, and the next batch can be held beside it.</source>
-        <translation>Ancora nessuna foto di questo pezzo. La faccia di taglio dice più di un numero: farne una, e la prossima partita si potrà metterle accanto.</translation>
+        <translation>Ancora nessuna foto di questo pezzo. La faccia di taglio dice più di un numero: farne una, così la prossima partita le si potrà mettere accanto.</translation>
     </message>
     <message>
         <source>Finish it in warm a&amp;ir…</source>
@@ -10528,11 +10528,11 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>It is off: add %1 K to its temperature.</source>
-        <translation>Scarta: aggiungere %1 K alla temperatura.</translation>
+        <translation>È fuori: aggiungere %1 K alla temperatura.</translation>
     </message>
     <message>
         <source>It is off: add %1 points to its humidity.</source>
-        <translation>Scarta: aggiungere %1 punti all&apos;umidità.</translation>
+        <translation>È fuori: aggiungere %1 punti all&apos;umidità.</translation>
     </message>
     <message>
         <source>Ice water, 0 °C</source>
@@ -10919,7 +10919,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>For %1 there is no reading.</source>
-        <translation>Per %1 non c&apos;è lettura.</translation>
+        <translation>Per %1 non ci sono letture.</translation>
     </message>
     <message numerus="yes">
         <source>%n piece(s) were there. Highest air temperature: %1.</source>
@@ -10944,7 +10944,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
-        <translation>Un essiccatore o un forno basso toglie l&apos;ultima acqua in poche ore. Quelle ore le passa anche dove i microbi crescono. Ciò che sta qui è calcolato dal ritmo del pezzo e da cifre pubblicate; non giudica niente. Seguire le proprie norme.</translation>
+        <translation>Un essiccatore o un forno a bassa temperatura toglie l&apos;ultima acqua in poche ore. Quelle ore le passa anche dove i microbi crescono. Ciò che sta qui è calcolato dal ritmo del pezzo e da cifre pubblicate; non giudica niente. Seguire le proprie norme.</translation>
     </message>
     <message>
         <source>&amp;Record in the book</source>
@@ -11036,7 +11036,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Fill in what is empty above, and the hours stand here.</source>
-        <translation>Riempire ciò che sopra è vuoto, e qui stanno le ore.</translation>
+        <translation>Completare i campi vuoti qui sopra: le ore compaiono qui.</translation>
     </message>
     <message>
         <source>Reckoned from the pace it dries at where it hangs.</source>
@@ -11079,11 +11079,11 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>The round lists every piece that is curing, resting or drying, in the order in which it hangs. Start a batch, then come back once a week: a number and Enter for each piece is all it takes.</source>
-        <translation>Il giro elenca ogni pezzo che si sala, riposa o asciuga, nell&apos;ordine in cui è appeso. Iniziare una partita, poi tornare una volta la settimana: un numero e Invio per ogni pezzo, non serve altro.</translation>
+        <translation>Il giro elenca ogni pezzo in salagione, a riposo o in asciugatura, nell&apos;ordine in cui è appeso. Iniziare una partita, poi tornare una volta la settimana: un numero e Invio per ogni pezzo, non serve altro.</translation>
     </message>
     <message>
         <source>Pieces in hanging order</source>
-        <translation>Pezzi in ordine di appensione</translation>
+        <translation>Pezzi nell&apos;ordine in cui sono appesi</translation>
     </message>
     <message>
         <source>The piece whose turn it is</source>
@@ -11259,7 +11259,7 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>The surface is &amp;wet (just washed or wiped)</source>
-        <translation>La superficie è &amp;bagnata (appena lavata o strofinata)</translation>
+        <translation>La superficie è &amp;bagnata (appena lavata o pulita)</translation>
     </message>
     <message>
         <source>The surface is wet</source>
@@ -11343,7 +11343,7 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>A forecast needs the weight its loss is counted from, and weighings since it was hung. Weigh the piece, or choose another weight to count from under Change.</source>
-        <translation>Una previsione richiede il peso da cui si conta il calo e pesate da quando è appeso. Pesa il pezzo, o scegli con Cambia un altro peso da cui contare.</translation>
+        <translation>Una previsione richiede il peso da cui si conta il calo e pesate da quando è appeso. Pesare il pezzo, o scegliere con Modifica un altro peso da cui contare.</translation>
     </message>
     <message>
         <source>The change holds from the last weighing on, and exactly as entered. Nothing of this is kept.</source>
@@ -11351,7 +11351,7 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>The piece has no target; 35 % of the hung weight is taken to begin with.</source>
-        <translation>Il pezzo non ha obiettivo; per cominciare si prende il 35 % del peso all&apos;appendere.</translation>
+        <translation>Il pezzo non ha obiettivo; per cominciare si prende il 35 % del peso da appeso.</translation>
     </message>
     <message>
         <source>Humidity ahead</source>
@@ -11367,11 +11367,11 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>&amp;Humidity of the chamber</source>
-        <translation>&amp;Umidità della camera</translation>
+        <translation>&amp;Umidità della cella</translation>
     </message>
     <message>
         <source>Te&amp;mperature of the chamber</source>
-        <translation>Te&amp;mperatura della camera</translation>
+        <translation>Te&amp;mperatura della cella</translation>
     </message>
     <message>
         <source>&amp;Target, loss</source>
@@ -11379,11 +11379,11 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>Filled in: the last steady stretch of the chamber&apos;s log.</source>
-        <translation>Già inserito: l&apos;ultimo tratto stabile del registro della camera.</translation>
+        <translation>Già inserito: l&apos;ultimo tratto stabile del registro della cella.</translation>
     </message>
     <message>
         <source>Filled in: a usual air, as no log says what it is (common practice, no source).</source>
-        <translation>Già inserito: un&apos;aria usuale, perché nessun registro la indica (pratica comune, nessuna fonte).</translation>
+        <translation>Già inserito: un&apos;aria abituale, perché nessun registro la indica (pratica comune, nessuna fonte).</translation>
     </message>
     <message>
         <source>&amp;Use that humidity</source>
@@ -11403,7 +11403,7 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>Fill in what is empty above.</source>
-        <translation>Completa i campi vuoti qui sopra.</translation>
+        <translation>Completare i campi vuoti qui sopra.</translation>
     </message>
     <message>
         <source>Reckoning…</source>
@@ -11419,7 +11419,7 @@ Se è giusto, premere di nuovo Invio.</translation>
     </message>
     <message>
         <source>Change the temperature to see which humidity there has the drying power of the air as it is.</source>
-        <translation>Cambia la temperatura per vedere quale umidità ha lì la forza di asciugatura dell&apos;aria attuale.</translation>
+        <translation>Cambiare la temperatura per vedere quale umidità ha lì il potere essiccante dell&apos;aria attuale.</translation>
     </message>
     <message>
         <source>In the cited growth ranges as it is, by temperature alone: %1. Water, salt and acid count too; the program judges none of it.</source>
@@ -11471,7 +11471,7 @@ La voce non conta più, ma resta leggibile nella cronologia.</translation>
     </message>
     <message>
         <source>Opens the evidence for this piece.</source>
-        <translation>Apre le prove di questo pezzo.</translation>
+        <translation>Apre i riscontri per questo pezzo.</translation>
     </message>
     <message>
         <source>Opens the stock. The line goes when the packs are gone.</source>
@@ -11731,7 +11731,7 @@ La voce non conta più, ma resta leggibile nella cronologia.</translation>
     </message>
     <message>
         <source>%1 is in the watched folder, but part of how it reads is a guess: import it once by hand.</source>
-        <translation>%1 è nella cartella osservata, ma parte di come si legge è tirata a indovinare: importarlo una volta a mano.</translation>
+        <translation>%1 è nella cartella osservata, ma parte di come si legge è solo un&apos;ipotesi: importarlo una volta a mano.</translation>
     </message>
     <message numerus="yes">
         <source>%1 from the watched folder: %n new reading(s).</source>

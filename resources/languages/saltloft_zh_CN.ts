@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>caution accepted for %1</source>
-        <translation>已接受 %1 的警告</translation>
+        <translation>已确认 %1 的警告</translation>
     </message>
     <message>
         <source>decision on %1</source>
@@ -828,7 +828,7 @@
     </message>
     <message>
         <source>Chinese wind-dried</source>
-        <translation>中式风干</translation>
+        <translation>中式腊味</translation>
     </message>
     <message>
         <source>Coarse sea salt</source>
@@ -848,11 +848,11 @@
     </message>
     <message>
         <source>Cool</source>
-        <translation>冷却</translation>
+        <translation>预冷</translation>
     </message>
     <message>
         <source>Coppa</source>
-        <translation>风干猪颈肉（Coppa）</translation>
+        <translation>风干梅花肉（Coppa）</translation>
     </message>
     <message>
         <source>Coriander seed</source>
@@ -1000,7 +1000,7 @@
     </message>
     <message>
         <source>Fresh air</source>
-        <translation>新鲜空气</translation>
+        <translation>透气</translation>
     </message>
     <message>
         <source>Garlic powder</source>
@@ -1072,11 +1072,11 @@
     </message>
     <message>
         <source>Listeria cannot grow: water activity</source>
-        <translation>李斯特菌不能生长：水分活度</translation>
+        <translation>李斯特氏菌不能生长：水分活度</translation>
     </message>
     <message>
         <source>Lomo, loin in adobo</source>
-        <translation>里脊（Lomo），adobo 香料腌制</translation>
+        <translation>通脊（Lomo），adobo 香料腌制</translation>
     </message>
     <message>
         <source>Long rest</source>
@@ -1084,7 +1084,7 @@
     </message>
     <message>
         <source>Lonzino, the cured loin</source>
-        <translation>腌制里脊（Lonzino）</translation>
+        <translation>腌制通脊（Lonzino）</translation>
     </message>
     <message>
         <source>Magret, dried duck breast</source>
@@ -1144,7 +1144,7 @@
     </message>
     <message>
         <source>Pickle</source>
-        <translation>盐水浸腌</translation>
+        <translation>湿腌</translation>
     </message>
     <message>
         <source>Pickling salt</source>
@@ -1164,7 +1164,7 @@
     </message>
     <message>
         <source>Raw ham, from the brine</source>
-        <translation>生火腿，盐水腌制</translation>
+        <translation>生火腿，湿腌</translation>
     </message>
     <message>
         <source>Raw ham, smoked</source>
@@ -1228,7 +1228,7 @@
     </message>
     <message>
         <source>Salted and smoked belly</source>
-        <translation>盐腌烟熏五花肉</translation>
+        <translation>烟熏腊肉（五花肉）</translation>
     </message>
     <message>
         <source>Salted by eye and weight class: write down what was used.</source>
@@ -1252,7 +1252,7 @@
     </message>
     <message>
         <source>Settle</source>
-        <translation>回稳</translation>
+        <translation>盐后平衡</translation>
     </message>
     <message>
         <source>Shelf stable: water activity</source>
@@ -1260,7 +1260,7 @@
     </message>
     <message>
         <source>Shoulder or ham in sweet pickle</source>
-        <translation>甜腌液浸腌的前腿或后腿</translation>
+        <translation>甜腌液湿腌的前腿或后腿</translation>
     </message>
     <message>
         <source>Six hours warm, then down two degrees every twelve hours.</source>
@@ -1308,7 +1308,7 @@
     </message>
     <message>
         <source>Spanish loin</source>
-        <translation>西班牙里脊</translation>
+        <translation>西班牙通脊</translation>
     </message>
     <message>
         <source>Speck</source>
@@ -1372,7 +1372,7 @@
     </message>
     <message>
         <source>US FSIS: bacon, immersion cured</source>
-        <translation>美国 FSIS：培根，浸腌</translation>
+        <translation>美国 FSIS：培根，湿腌</translation>
     </message>
     <message>
         <source>US FSIS: bacon, pumped</source>
@@ -1392,7 +1392,7 @@
     </message>
     <message>
         <source>US FSIS: immersed, pumped or massaged</source>
-        <translation>美国 FSIS：浸腌、注射或按摩</translation>
+        <translation>美国 FSIS：湿腌、注射或滚揉</translation>
     </message>
     <message>
         <source>US home curing</source>
@@ -1404,11 +1404,11 @@
     </message>
     <message>
         <source>Warm rest</source>
-        <translation>保温静置</translation>
+        <translation>常温静置</translation>
     </message>
     <message>
         <source>Warm start</source>
-        <translation>温热起始</translation>
+        <translation>温热初干</translation>
     </message>
     <message>
         <source>Wash and pepper</source>
@@ -1444,11 +1444,11 @@
     </message>
     <message>
         <source>Wind dry</source>
-        <translation>迎风风干</translation>
+        <translation>迎风晾干</translation>
     </message>
     <message>
         <source>Wind-dried belly</source>
-        <translation>风干五花肉</translation>
+        <translation>腊肉（风干五花肉）</translation>
     </message>
     <message>
         <source>Wine, strength from its label</source>
@@ -1548,15 +1548,15 @@
     </message>
     <message>
         <source>Whole muscle under vacuum, in the cold</source>
-        <translation>整块肌肉，真空包装，冷藏</translation>
+        <translation>整块肉，真空包装，冷藏</translation>
     </message>
     <message>
         <source>Whole muscle, frozen under vacuum</source>
-        <translation>整块肌肉，真空冷冻</translation>
+        <translation>整块肉，真空冷冻</translation>
     </message>
     <message>
         <source>Whole muscle, uncut, wrapped, in the cold</source>
-        <translation>整块肌肉，未切，包裹，冷藏</translation>
+        <translation>整块肉，未切，包裹，冷藏</translation>
     </message>
     <message>
         <source>for quality</source>
@@ -1896,7 +1896,7 @@
     </message>
     <message>
         <source>This day rule belongs to another way of curing. Rules by weight come from burying in salt, rules by thickness mostly from weighed cures.</source>
-        <translation>这条天数规则属于另一种腌法。按重量的规则来自埋盐腌制，按厚度的规则多来自称量腌制。</translation>
+        <translation>这条天数规则属于另一种腌法。按重量的规则来自埋盐腌制，按厚度的规则多来自定量腌制。</translation>
     </message>
     <message>
         <source>The day rules ({shortest} to {longest}) lie outside what salt diffusion suggests ({p10} to {p90}, half-way {p50}).</source>
@@ -1996,7 +1996,7 @@
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day) with a soft centre: a dry rim may hold the water in. Rest it in a bag, then dry on in wetter air.</source>
-        <translation>在 {loss} 处几乎不再变化（每天 {per_day}），中心却是软的：可能是干硬的外缘把水分锁在里面。请装袋静置，再在较湿的空气中继续风干。</translation>
+        <translation>在 {loss} 处几乎不再变化（每天 {per_day}），中心却是软的：可能是外面结了硬壳，把水分锁在里面。请装袋静置，再在较湿的空气中继续风干。</translation>
     </message>
     <message>
         <source>The loss levels off near {levels_off}; the target of {target} is not in sight in this air. Change the air or the target.</source>
@@ -2532,7 +2532,7 @@
     </message>
     <message>
         <source>Salt comes to {found} of the meat. With weighed salt that is a slip; for burying in salt choose that method.</source>
-        <translation>盐为肉重的 {found}。称量用盐时这是笔误；如果是埋盐腌制，请选择该方法。</translation>
+        <translation>盐为肉重的 {found}。定量用盐时这是笔误；如果是埋盐腌制，请选择该方法。</translation>
     </message>
     <message>
         <source>Sugar comes to {found} of the meat; more than {limit} is unusual.</source>
@@ -2608,7 +2608,7 @@
     </message>
     <message>
         <source>The day rule of “{place}” belongs to another way of salting: days per kilogram are for burying in salt or for brine, days per centimetre for a weighed cure.</source>
-        <translation>“{place}”的天数规则属于另一种上盐方式：按千克计的天数用于埋盐或盐水，按厘米计的天数用于称量腌制。</translation>
+        <translation>“{place}”的天数规则属于另一种上盐方式：按千克计的天数用于埋盐或盐水，按厘米计的天数用于定量腌制。</translation>
     </message>
     <message>
         <source>“{place}” has {days}, and its rule asks for {needed}. Give it the time.</source>
@@ -2684,7 +2684,7 @@
     </message>
     <message>
         <source>A caution is taken on by a person: say who it is.</source>
-        <translation>警告须由一个人承担：请说明是谁。</translation>
+        <translation>警告须由一个人确认：请说明是谁。</translation>
     </message>
 </context>
 <context>
@@ -2750,7 +2750,7 @@
     </message>
     <message>
         <source>Acceptances of cautions</source>
-        <translation>警告的接受</translation>
+        <translation>警告的确认</translation>
     </message>
     <message>
         <source>Recipes</source>
@@ -2806,7 +2806,7 @@
     </message>
     <message>
         <source>Climate readings</source>
-        <translation>气候读数</translation>
+        <translation>温湿度读数</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -2859,11 +2859,11 @@
     </message>
     <message>
         <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
-        <translation>记录簿完好：页面、索引、关联和气候汇总均一致。</translation>
+        <translation>记录簿完好：页面、索引、关联和温湿度汇总均一致。</translation>
     </message>
     <message>
         <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
-        <translation>您的条目和读数完整。由气候读数算出的汇总与读数不一致（处数：%1），因此图表和空气小时数可能有误。可根据读数重新生成汇总。</translation>
+        <translation>您的条目和读数完整。由温湿度读数算出的汇总与读数不一致（处数：%1），因此图表和空气小时数可能有误。可根据读数重新生成汇总。</translation>
     </message>
     <message>
         <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
@@ -3319,7 +3319,7 @@
     </message>
     <message>
         <source>Dry, weighed, all taken up</source>
-        <translation>干腌，称量，全部吸收</translation>
+        <translation>干腌，定量，全部吸收</translation>
     </message>
     <message>
         <source>Buried in salt</source>
@@ -3327,11 +3327,11 @@
     </message>
     <message>
         <source>Immersed, by pick-up</source>
-        <translation>浸腌，按吸收量</translation>
+        <translation>湿腌，按吸收量</translation>
     </message>
     <message>
         <source>Immersed, at equilibrium</source>
-        <translation>浸腌，平衡法</translation>
+        <translation>湿腌，平衡法</translation>
     </message>
     <message>
         <source>Brine of meat and water</source>
@@ -3733,11 +3733,11 @@
     </message>
     <message>
         <source>Massage</source>
-        <translation>按摩</translation>
+        <translation>揉搓</translation>
     </message>
     <message>
         <source>Massaged</source>
-        <translation>已按摩</translation>
+        <translation>已揉搓</translation>
     </message>
     <message>
         <source>Weigh</source>
@@ -4265,7 +4265,7 @@
     </message>
     <message>
         <source>Accepted by</source>
-        <translation>接受人</translation>
+        <translation>确认人</translation>
     </message>
     <message>
         <source>Why</source>
@@ -4273,7 +4273,7 @@
     </message>
     <message>
         <source>No caution was accepted.</source>
-        <translation>没有接受任何警告。</translation>
+        <translation>没有确认过任何警告。</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -4305,7 +4305,7 @@
     </message>
     <message>
         <source>Cautions accepted</source>
-        <translation>已接受的警告</translation>
+        <translation>已确认的警告</translation>
     </message>
     <message>
         <source>Notes and actions</source>
@@ -5122,7 +5122,7 @@
     </message>
     <message>
         <source>ABOVE</source>
-        <translation>高于限量</translation>
+        <translation>超过限量</translation>
     </message>
     <message>
         <source>below the minimum</source>
@@ -5257,7 +5257,7 @@
     </message>
     <message>
         <source>salt in its water</source>
-        <translation>水中含盐</translation>
+        <translation>水相含盐量</translation>
     </message>
     <message>
         <source>water activity</source>
@@ -5313,7 +5313,7 @@
     </message>
     <message>
         <source>no climate log covers this piece&apos;s time there</source>
-        <translation>没有气候记录覆盖这块肉在那里的时间</translation>
+        <translation>没有温湿度记录覆盖这块肉在那里的时间</translation>
     </message>
     <message>
         <source>%1: temperature</source>
@@ -5518,11 +5518,11 @@
     </message>
     <message>
         <source>Its yield is not known: the raw or the finished weight was not taken.</source>
-        <translation>成品率未知：没有称鲜重或成品重。</translation>
+        <translation>出品率未知：没有称鲜重或成品重。</translation>
     </message>
     <message>
         <source>Yield: %1 of %2 raw, %3 (lost %4); packed %5.</source>
-        <translation>成品率：鲜重 %2 得 %1，%3（失重 %4）；已包装 %5。</translation>
+        <translation>出品率：鲜重 %2 得 %1，%3（失重 %4）；已包装 %5。</translation>
     </message>
     <message>
         <source>At that loss the meat cost %1 a finished kilogram.</source>
@@ -5763,7 +5763,7 @@
     </message>
     <message>
         <source>Upset in %1: %2 to %3, highest air temperature %4.</source>
-        <translation>%1 异常：%2 至 %3，最高气温 %4。</translation>
+        <translation>%1 异常：%2 至 %3，最高空气温度 %4。</translation>
     </message>
     <message>
         <source>Without a reading: %1.</source>
@@ -5858,15 +5858,15 @@
     </message>
     <message>
         <source>1 chance in 10 by</source>
-        <translation>一成可能达到于</translation>
+        <translation>一成可能的日期</translation>
     </message>
     <message>
         <source>Even odds by</source>
-        <translation>五成可能达到于</translation>
+        <translation>五成可能的日期</translation>
     </message>
     <message>
         <source>9 chances in 10 by</source>
-        <translation>九成可能达到于</translation>
+        <translation>九成可能的日期</translation>
     </message>
     <message>
         <source>Levels off at</source>
@@ -5983,7 +5983,7 @@
     <name>ui::charts::ChartView</name>
     <message>
         <source>Move over a point, or use Left and Right, to read it.</source>
-        <translation>移到某点上，或用左右键，即可读数。</translation>
+        <translation>移到某点上，或用左、右方向键，即可读数。</translation>
     </message>
     <message>
         <source>Chart</source>
@@ -6506,11 +6506,11 @@
     </message>
     <message>
         <source>Logs</source>
-        <translation>记录文件</translation>
+        <translation>温湿度记录</translation>
     </message>
     <message>
         <source>L&amp;ogs</source>
-        <translation>记录文件(&amp;O)</translation>
+        <translation>温湿度记录(&amp;O)</translation>
     </message>
     <message>
         <source>Chamber</source>
@@ -6530,7 +6530,7 @@
     </message>
     <message>
         <source>&amp;Import a log…</source>
-        <translation>导入记录文件(&amp;I)…</translation>
+        <translation>导入温湿度记录(&amp;I)…</translation>
     </message>
     <message>
         <source>What is shown</source>
@@ -6642,11 +6642,11 @@
     </message>
     <message>
         <source>No sensor here yet: import a log, or add a sensor on the Sensors tab.</source>
-        <translation>此处尚无传感器：请导入记录文件，或在“传感器”页添加。</translation>
+        <translation>此处尚无传感器：请导入温湿度记录，或在“传感器”页添加。</translation>
     </message>
     <message>
         <source>This sensor has no readings yet: import a log.</source>
-        <translation>此传感器尚无读数：请导入记录文件。</translation>
+        <translation>此传感器尚无读数：请导入温湿度记录。</translation>
     </message>
     <message>
         <source>Batch about to be hung here</source>
@@ -6814,7 +6814,7 @@
     </message>
     <message>
         <source>Logs taken in</source>
-        <translation>已导入的记录文件</translation>
+        <translation>已导入的温湿度记录</translation>
     </message>
     <message>
         <source>A watched folder&apos;s new files are taken in by themselves, once a first file of the sensor has been imported by hand.</source>
@@ -6826,7 +6826,7 @@
     </message>
     <message>
         <source>Take the newest log &amp;back</source>
-        <translation>撤回最新的记录文件(&amp;B)</translation>
+        <translation>撤回最新的温湿度记录(&amp;B)</translation>
     </message>
     <message>
         <source>Stop watching the &amp;folder</source>
@@ -6859,7 +6859,7 @@
     </message>
     <message>
         <source>Reads %1 from end to end: pages, indexes, links between entries and the sums of climate readings. It changes nothing.</source>
-        <translation>从头到尾读取 %1：页面、索引、条目间的关联和气候读数的汇总。不作任何更改。</translation>
+        <translation>从头到尾读取 %1：页面、索引、条目间的关联和温湿度读数的汇总。不作任何更改。</translation>
     </message>
     <message>
         <source>The book is being read</source>
@@ -6871,7 +6871,7 @@
     </message>
     <message>
         <source>Make the climate roll-ups a&amp;new</source>
-        <translation>重新生成气候汇总(&amp;N)</translation>
+        <translation>重新生成温湿度汇总(&amp;N)</translation>
     </message>
     <message>
         <source>&amp;Salvage into a new book…</source>
@@ -6895,11 +6895,11 @@
     </message>
     <message>
         <source>The check is under way. A book with years of climate readings takes a while.</source>
-        <translation>正在检查。含有多年气候读数的记录簿需要一些时间。</translation>
+        <translation>正在检查。含有多年温湿度读数的记录簿需要一些时间。</translation>
     </message>
     <message>
         <source>The climate roll-ups are being made anew from the readings.</source>
-        <translation>正在根据读数重新生成气候汇总。</translation>
+        <translation>正在根据读数重新生成温湿度汇总。</translation>
     </message>
     <message>
         <source>Close</source>
@@ -7174,7 +7174,7 @@ If this is right, press Keep again.</source>
     </message>
     <message>
         <source>How the work goes, what to do when, and the mathematics</source>
-        <translation>工作如何进行、何时做什么，以及其中的数学</translation>
+        <translation>工作怎么做、遇到情况怎么办，以及其中的数学</translation>
     </message>
 </context>
 <context>
@@ -7265,7 +7265,7 @@ If this is right, press Keep again.</source>
     </message>
     <message>
         <source>Nine chances in ten or better: %1. More likely than not: %2. Possible: %3.</source>
-        <translation>九成以上把握：%1。很可能：%2。有可能：%3。</translation>
+        <translation>九成以上把握：%1。五成以上把握：%2。有可能：%3。</translation>
     </message>
     <message>
         <source>Drying pieces on a time axis, and what is ready by a day</source>
@@ -7309,7 +7309,7 @@ If this is right, press Keep again.</source>
     </message>
     <message>
         <source>Log file</source>
-        <translation>记录文件</translation>
+        <translation>记录仪文件</translation>
     </message>
     <message>
         <source>C&amp;hoose…</source>
@@ -7405,7 +7405,7 @@ If this is right, press Keep again.</source>
     </message>
     <message>
         <source>Or else</source>
-        <translation>或者</translation>
+        <translation>其他读法</translation>
     </message>
     <message>
         <source>How the file reads</source>
@@ -7429,7 +7429,7 @@ If this is right, press Keep again.</source>
     </message>
     <message>
         <source>Logs (*.csv *.txt *.tsv *.log);;All files (*)</source>
-        <translation>记录文件 (*.csv *.txt *.tsv *.log);;所有文件 (*)</translation>
+        <translation>记录仪文件 (*.csv *.txt *.tsv *.log);;所有文件 (*)</translation>
     </message>
     <message>
         <source>Part of this is a guess. Say above how the file is to be read; it is remembered for this sensor.</source>
@@ -7573,7 +7573,7 @@ If this is right, press Keep again.</source>
     </message>
     <message>
         <source>Reckoning…</source>
-        <translation>正在计算…</translation>
+        <translation>正在推算…</translation>
     </message>
     <message numerus="yes">
         <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
@@ -8244,11 +8244,11 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Read, and taken on</source>
-        <translation>已阅并承担</translation>
+        <translation>已阅并确认</translation>
     </message>
     <message>
         <source>Caution read and taken on: %1</source>
-        <translation>警告已阅并承担：%1</translation>
+        <translation>警告已阅并确认：%1</translation>
     </message>
     <message>
         <source>Stopped. To mend before this can be used: %1.</source>
@@ -8256,7 +8256,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Cautions to read and take on by name: %1.</source>
-        <translation>须署名阅读并承担的警告：%1。</translation>
+        <translation>须署名阅读并确认的警告：%1。</translation>
     </message>
     <message>
         <source>Nothing stands open.</source>
@@ -8300,7 +8300,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Read the cautions and take each of them on first.</source>
-        <translation>请先阅读各项警告并逐项承担。</translation>
+        <translation>请先阅读各项警告并逐项确认。</translation>
     </message>
     <message>
         <source>The batch&apos;s record names this recipe and the cautions now.</source>
@@ -8315,7 +8315,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>The batch&apos;s record then names this version as the recipe it was salted with, and prints each caution with who took it on and when.</source>
-        <translation>此后批次记录会写明上盐时用的是这一配方版本，并印出每项警告以及由谁在何时承担。</translation>
+        <translation>此后批次记录会写明上盐时用的是这一配方版本，并印出每项警告以及由谁在何时确认。</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -8327,7 +8327,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Taken on by</source>
-        <translation>承担人</translation>
+        <translation>确认人</translation>
     </message>
     <message>
         <source>Why</source>
@@ -8339,7 +8339,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>&amp;Taken on by</source>
-        <translation>承担人(&amp;T)</translation>
+        <translation>确认人(&amp;T)</translation>
     </message>
     <message>
         <source>&amp;Why</source>
@@ -8348,7 +8348,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message numerus="yes">
         <source>%n caution(s) taken on</source>
         <translation>
-            <numerusform>已承担 %n 项警告</numerusform>
+            <numerusform>已确认 %n 项警告</numerusform>
         </translation>
     </message>
     <message>
@@ -8365,7 +8365,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>请说明由谁承担这些警告：选择或输入姓名。</translation>
+        <translation>请说明由谁确认这些警告：选择或输入姓名。</translation>
     </message>
 </context>
 <context>
@@ -8487,7 +8487,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>The cure: dry, weighed, all of it taken up</source>
-        <translation>腌法：干腌，称量，全部吸收</translation>
+        <translation>腌法：干腌，定量，全部吸收</translation>
     </message>
     <message>
         <source>Shares are of the raw weight. Curing salt counts by the strength on its packet, not by its name or colour.</source>
@@ -9297,7 +9297,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>What is on it</source>
-        <translation>附着物</translation>
+        <translation>称重时状态</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -9469,15 +9469,15 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>A dehydrator or a low oven: how long, and how long where microbes grow.</source>
-        <translation>食物烘干机或低温烤箱：要多久，其中多久处于微生物生长的条件。</translation>
+        <translation>食品烘干机或低温烤箱：要多久，其中多久处于微生物生长的条件。</translation>
     </message>
     <message>
         <source>a weight is lost…</source>
-        <translation>有重量缺失…</translation>
+        <translation>缺少一个重量…</translation>
     </message>
     <message>
         <source>A start weight was never written down: what its siblings say it was.</source>
-        <translation>从未记下起始重量：根据同伴肉块推算。</translation>
+        <translation>从未记下起始重量：根据同批肉块推算。</translation>
     </message>
     <message>
         <source>the fridge or chamber failed…</source>
@@ -9562,7 +9562,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message numerus="yes">
         <source>Leans on %n of your own finished piece(s) of this product.</source>
         <translation>
-            <numerusform>参考了您自己已完成的 %n 件同类产品。</numerusform>
+            <numerusform>参考了您自己做好的 %n 块此产品的肉块。</numerusform>
         </translation>
     </message>
 </context>
@@ -9622,7 +9622,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>optional, e.g. Winter coppa</source>
-        <translation>选填，例如“冬季猪颈肉”</translation>
+        <translation>选填，例如“冬季梅花肉”</translation>
     </message>
     <message>
         <source>Name of the &amp;batch</source>
@@ -9630,11 +9630,11 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>These weights are &amp;just off the scale</source>
-        <translation>这些重量刚从秤上读得(&amp;J)</translation>
+        <translation>这些重量是刚称的(&amp;J)</translation>
     </message>
     <message>
         <source>These weights are just off the scale</source>
-        <translation>这些重量刚从秤上读得</translation>
+        <translation>这些重量是刚称的</translation>
     </message>
     <message>
         <source>&amp;Put the batch in the book</source>
@@ -10714,27 +10714,27 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <name>ui::pages::TakeOnBox</name>
     <message>
         <source>I have read the &amp;cautions and take them on myself</source>
-        <translation>我已阅读各项警告并自行承担(&amp;C)</translation>
+        <translation>我已阅读各项警告，并自行负责(&amp;C)</translation>
     </message>
     <message>
         <source>I have read the cautions and take them on myself</source>
-        <translation>我已阅读各项警告并自行承担</translation>
+        <translation>我已阅读各项警告，并自行负责</translation>
     </message>
     <message>
         <source>Cautions taken on by</source>
-        <translation>警告承担人</translation>
+        <translation>警告确认人</translation>
     </message>
     <message>
         <source>Taken on b&amp;y</source>
-        <translation>承担人(&amp;Y)</translation>
+        <translation>确认人(&amp;Y)</translation>
     </message>
     <message>
         <source>There are cautions above. Read them, then tick that you take them on.</source>
-        <translation>上面有警告。请阅读，然后勾选表示您自行承担。</translation>
+        <translation>上面有警告。请阅读，然后勾选表示您自行负责。</translation>
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>请说明由谁承担这些警告：选择或输入姓名。</translation>
+        <translation>请说明由谁确认这些警告：选择或输入姓名。</translation>
     </message>
 </context>
 <context>
@@ -10894,7 +10894,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message numerus="yes">
         <source>%n piece(s) were there. Highest air temperature: %1.</source>
         <translation>
-            <numerusform>当时有 %n 块肉。最高气温：%1。</numerusform>
+            <numerusform>当时有 %n 块肉。最高空气温度：%1。</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -10912,7 +10912,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     </message>
     <message>
         <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
-        <translation>食物烘干机或低温烤箱几小时就能去掉最后的水分。这几小时也处于微生物生长的条件。这里的内容根据肉块自身的速度和已发表的数值推算；不作任何判断。请遵守当地法规。</translation>
+        <translation>食品烘干机或低温烤箱几小时就能去掉最后的水分。这几小时也处于微生物生长的条件。这里的内容根据肉块自身的速度和已发表的数值推算；不作任何判断。请遵守当地法规。</translation>
     </message>
     <message>
         <source>&amp;Record in the book</source>
@@ -11210,7 +11210,7 @@ If it is right, press Enter again.</source>
     </message>
     <message>
         <source>What hangs there</source>
-        <translation>挂着什么</translation>
+        <translation>称重时状态</translation>
     </message>
     <message>
         <source>Tare</source>
@@ -11242,7 +11242,7 @@ If it is right, press Enter again.</source>
     </message>
     <message>
         <source>W&amp;hat is on it</source>
-        <translation>附着物(&amp;H)</translation>
+        <translation>称重时状态(&amp;H)</translation>
     </message>
     <message>
         <source>&amp;Tare (casing, net, hook)</source>
