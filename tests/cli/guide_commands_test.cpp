@@ -56,10 +56,10 @@ struct Named {
     std::string rest;
 };
 
-/// Each "saltloft ..." in the chapters, in code blocks and in the text.
+/// Each "saltloft ..." in the chapters of all languages, in code blocks and in the text.
 std::vector<Named> commands() {
     std::vector<Named> found;
-    for (const auto& entry : fs::directory_iterator(guide)) {
+    for (const auto& entry : fs::recursive_directory_iterator(guide)) {
         if (entry.path().extension() != ".md") {
             continue;
         }
@@ -69,7 +69,8 @@ std::vector<Named> commands() {
             const std::string rest = (*it)[1];
             std::smatch verb;
             const bool has = std::regex_search(rest, verb, std::regex(R"(^ ([a-z][a-z-]+))"));
-            found.push_back({entry.path().filename().string(), has ? verb[1].str() : "", rest});
+            found.push_back(
+                {fs::relative(entry.path(), guide).string(), has ? verb[1].str() : "", rest});
         }
     }
     return found;

@@ -219,3 +219,36 @@ TEST_F(GuideInTheWindow, SaysThatItIsInEnglishWhereThePersonsLanguageIsAnother) 
     EXPECT_TRUE(find<QWidget>("guide_language")->isVisible());
     EXPECT_GT(find<QListWidget>("guide_chapters")->count(), 10);
 }
+
+// A heading in Chinese is no ASCII address: what the Markdown reader makes of the link must come
+// back as it was written.
+TEST_F(GuideInTheWindow, LinksToHeadingsLeadThereInEveryScript) {
+    for (const auto& [language, from] :
+         {std::pair(QStringLiteral("zh_CN"), QStringLiteral("chambers")),
+          std::pair(QStringLiteral("fr"), QStringLiteral("chambers"))}) {
+        open(language);
+        int followed = 0;
+        open_guide(from.toLatin1().constData());
+        auto* reader = find<GuideReader>("guide_text");
+        QStringList links;
+        for (auto block = reader->document()->begin(); block.isValid(); block = block.next()) {
+            for (auto it = block.begin(); !it.atEnd(); ++it) {
+                const QString href = it.fragment().charFormat().anchorHref();
+                if (href.contains(QLatin1Char('#'))) {
+                    links << href;
+                }
+            }
+        }
+        for (const QString& link : links) {
+            open_guide(from.toLatin1().constData());
+            Q_EMIT reader->anchorClicked(QUrl(link));
+            QCoreApplication::processEvents();
+            EXPECT_EQ(ui::text::guide_slug(heading()),
+                      QUrl(link).toString().section(QLatin1Char('#'), 1))
+                << link.toStdString();
+            ++followed;
+        }
+        EXPECT_GE(followed, 1) << language.toStdString();
+        EXPECT_FALSE(find<QWidget>("guide_language")->isVisible());
+    }
+}
