@@ -79,11 +79,11 @@ base::Result<std::string> plain_decimal(std::string_view run, ParseStyle style) 
     // A leading zero never heads a thousands group: "0,250" is a quarter.
     const bool could_be_thousand = may_group && run.front() != '0';
     const DecimalSign own = sign == '.' ? DecimalSign::point : DecimalSign::comma;
-    if (could_be_thousand && style.decimal == DecimalSign::either && sign == ',') {
+    // A person who writes decimals with a comma may still copy "1.234 kg" off a scale's display, so
+    // the sign of the language settles only its own meaning.
+    const bool is_own = style.decimal == DecimalSign::either ? sign == '.' : style.decimal == own;
+    if (could_be_thousand && !is_own) {
         return base::fault(ErrorCode::ambiguous_number, std::string(run));
-    }
-    if (could_be_thousand && style.decimal != DecimalSign::either && style.decimal != own) {
-        return without(run, sign);
     }
     std::string plain(run);
     plain[run.find(sign)] = '.';

@@ -17,11 +17,12 @@
 /// sign ("2.5 kg", "2,5 kg"), common fractions ("3 1/2 oz", "3½ oz"), sums of falling units
 /// ("1 lb 3 1/2 oz"), any spacing, and unit names in any case where the case carries no meaning.
 /// A number that could be read two ways ("1,234" - a thousand or a decimal) fails with
-/// ambiguous_number rather than guess, unless `style` says which. A single point is always the
-/// decimal sign under DecimalSign::either ("1.234 kg" is a reading of a 1 g scale, and the form
-/// files and scripts use); under DecimalSign::comma it groups thousands. Thousands may also be
-/// set apart by a blank or an apostrophe. NaN and infinities are not_a_number. Whatever is left
-/// over is trailing_text with the leftover as detail; a known unit of another kind is wrong_kind.
+/// ambiguous_number rather than guess, unless it has the decimal sign that `style` names. The other
+/// sign stays ambiguous under a style too: "1.234 kg" may be a thousand in German, or copied off a
+/// scale. Under DecimalSign::either a single point is the decimal sign, as in files and scripts.
+/// Thousands may be set apart by a blank or an apostrophe. NaN and infinities are not_a_number.
+/// Whatever is left over is trailing_text with the leftover as detail; a known unit of another kind
+/// is wrong_kind.
 namespace core::units {
 
 enum class DecimalSign { either, point, comma };

@@ -39,8 +39,13 @@ TEST(ParseNumber, ThousandOrDecimalIsAskedNotGuessed) {
     EXPECT_EQ(parse_number("1,234").error().code, ErrorCode::ambiguous_number);
     EXPECT_EQ(parse_number("12,500").error().code, ErrorCode::ambiguous_number);
     EXPECT_DOUBLE_EQ(*parse_number("1,234", {DecimalSign::comma}), 1.234);
-    EXPECT_DOUBLE_EQ(*parse_number("1,234", {DecimalSign::point}), 1234);
-    EXPECT_DOUBLE_EQ(*parse_number("1.234", {DecimalSign::comma}), 1234);
+    EXPECT_DOUBLE_EQ(*parse_number("1.234", {DecimalSign::point}), 1.234);
+    EXPECT_EQ(parse_number("1,234", {DecimalSign::point}).error().code,
+              ErrorCode::ambiguous_number);
+    EXPECT_EQ(parse_number("1.234", {DecimalSign::comma}).error().code, ErrorCode::ambiguous_number)
+        << "a thousand, or copied off a scale's display";
+    EXPECT_DOUBLE_EQ(*parse_number("0.250", {DecimalSign::comma}), 0.25);
+    EXPECT_DOUBLE_EQ(*parse_number("12.5", {DecimalSign::comma}), 12.5);
     EXPECT_DOUBLE_EQ(*parse_number("2.5", {DecimalSign::comma}), 2.5);
     EXPECT_DOUBLE_EQ(*parse_number("1,234.5"), 1234.5);
     EXPECT_DOUBLE_EQ(*parse_number("1.234,5"), 1234.5);
