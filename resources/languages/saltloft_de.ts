@@ -9657,11 +9657,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>These weights are &amp;just off the scale</source>
-        <translation>Diese Gewichte kommen &amp;gerade von der Waage</translation>
+        <translation>Gewichte &amp;gerade gewogen</translation>
     </message>
     <message>
         <source>These weights are just off the scale</source>
-        <translation>Diese Gewichte kommen gerade von der Waage</translation>
+        <translation>Gewichte gerade gewogen</translation>
     </message>
     <message>
         <source>&amp;Put the batch in the book</source>
@@ -10327,11 +10327,11 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     </message>
     <message>
         <source>H&amp;ung again: it was down, and dries on</source>
-        <translation>Wieder auf&amp;gehängt: es war abgenommen und trocknet weiter</translation>
+        <translation>Wieder auf&amp;gehängt, trocknet weiter</translation>
     </message>
     <message>
         <source>Hung again: it was down, and dries on</source>
-        <translation>Wieder aufgehängt: es war abgenommen und trocknet weiter</translation>
+        <translation>Wieder aufgehängt, trocknet weiter</translation>
     </message>
     <message>
         <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>

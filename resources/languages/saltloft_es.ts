@@ -10327,11 +10327,11 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
     </message>
     <message>
         <source>H&amp;ung again: it was down, and dries on</source>
-        <translation>Colgada de n&amp;uevo: se había descolgado y sigue secándose</translation>
+        <translation>Colgada de n&amp;uevo, sigue secándose</translation>
     </message>
     <message>
         <source>Hung again: it was down, and dries on</source>
-        <translation>Colgada de nuevo: se había descolgado y sigue secándose</translation>
+        <translation>Colgada de nuevo, sigue secándose</translation>
     </message>
     <message>
         <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>

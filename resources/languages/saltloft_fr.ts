@@ -7898,7 +7898,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>On the label</source>
-        <translation>Sur l’étiquette</translation>
+        <translation>Étiquette</translation>
     </message>
     <message>
         <source>Hold</source>
@@ -10327,11 +10327,11 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>H&amp;ung again: it was down, and dries on</source>
-        <translation>Re&amp;mise à sécher : elle était décrochée, elle continue de sécher</translation>
+        <translation>Re&amp;mise à sécher après décrochage</translation>
     </message>
     <message>
         <source>Hung again: it was down, and dries on</source>
-        <translation>Remise à sécher : elle était décrochée, elle continue de sécher</translation>
+        <translation>Remise à sécher après décrochage</translation>
     </message>
     <message>
         <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>

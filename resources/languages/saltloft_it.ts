@@ -7902,7 +7902,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Hold</source>
-        <translation>Blocca</translation>
+        <translation>Fissa</translation>
     </message>
     <message>
         <source>Ingredient of line %1</source>
@@ -7926,7 +7926,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Hold line %1 as it is</source>
-        <translation>Blocca la riga %1</translation>
+        <translation>Fissa la riga %1</translation>
     </message>
     <message>
         <source>Take line %1 out</source>
@@ -8152,7 +8152,7 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>Tick Hold on the lines that must stay, say what you want, and the other lines are found. What cannot be met is named.</source>
-        <translation>Spuntare Blocca sulle righe che devono restare, dire che cosa si vuole, e le altre righe si trovano. Ciò che non si può soddisfare viene detto.</translation>
+        <translation>Spuntare Fissa sulle righe che devono restare, dire che cosa si vuole, e le altre righe si trovano. Ciò che non si può soddisfare viene detto.</translation>
     </message>
     <message>
         <source>Salt wanted, of the meat</source>
@@ -10327,11 +10327,11 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
     </message>
     <message>
         <source>H&amp;ung again: it was down, and dries on</source>
-        <translation>R&amp;iappeso: era stato tolto, e continua ad asciugare</translation>
+        <translation>R&amp;iappeso, continua ad asciugare</translation>
     </message>
     <message>
         <source>Hung again: it was down, and dries on</source>
-        <translation>Riappeso: era stato tolto, e continua ad asciugare</translation>
+        <translation>Riappeso, continua ad asciugare</translation>
     </message>
     <message>
         <source>It goes back to the hanging pieces, and the day sheet asks for its weight again.</source>

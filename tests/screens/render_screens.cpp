@@ -1,5 +1,6 @@
 // Renders every page of an invented book to PNG: light and dark, small and large, and once with
-// the font doubled. Usage: render_screens FOLDER [--language de] [page-id...]
+// the font doubled; says where a page scrolls sideways. Usage: render_screens FOLDER [--language
+// de] [page-id...]
 #include "tests/screens/demo_window.h"
 #include "ui/look/theme.h"
 #include "ui/pages/main_window.h"
@@ -8,11 +9,46 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QLayout>
+#include <QScrollArea>
 #include <QTemporaryDir>
 
+#include <algorithm>
 #include <cstdio>
 
 using namespace tests::screens;
+
+namespace {
+
+/// Says which widgets ask for more width than a scrolling page has: such a page scrolls sideways.
+void say_what_is_too_wide(const QWidget& window, const QString& name) {
+    for (const auto* scroll : window.findChildren<QScrollArea*>()) {
+        const int lacking = scroll->widget() == nullptr || !scroll->isVisible()
+                                ? 0
+                                : scroll->widget()->width() - scroll->viewport()->width();
+        if (lacking <= 0) {
+            continue;
+        }
+        std::printf("%s: %s lacks %d of %d pixels for", qPrintable(name),
+                    qPrintable(scroll->objectName()), lacking, scroll->viewport()->width());
+        const auto* layout = scroll->widget()->layout();
+        const int room = scroll->viewport()->width() -
+                         (layout == nullptr ? 0 : layout->contentsMargins().right()) -
+                         2 * scroll->fontMetrics().height(); // a card has a margin of its own
+        for (const auto* one : scroll->widget()->findChildren<QWidget*>()) {
+            const int least = std::max(one->minimumWidth(), one->minimumSizeHint().width());
+            const int from = one->mapTo(scroll->widget(), QPoint()).x();
+            if (one->isVisible() && from + least > room &&
+                one->objectName() != QLatin1String("qt_scrollarea_viewport")) {
+                std::printf(" %s(%s)", one->metaObject()->className(),
+                            qPrintable(one->objectName()));
+            }
+        }
+        std::printf("\n");
+    }
+}
+
+} // namespace
 
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -68,6 +104,7 @@ int main(int argc, char** argv) {
             }
             window.show_place({id, row_for(id, workspace->book()), {}});
             settle(*workspace);
+            say_what_is_too_wide(window, id + QLatin1Char(' ') + QLatin1String(shot.name));
             const QString file = QDir(folder).filePath(
                 id + QLatin1Char('-') + QLatin1String(shot.name) + QStringLiteral(".png"));
             if (!window.grab().save(file)) {

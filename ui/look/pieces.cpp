@@ -19,6 +19,22 @@ QFont scaled(const QWidget* widget, double scale, bool bold) {
     return font;
 }
 
+/// The underlined letter parts a pair such as "Te" that is else drawn closer, and QLabel asks for
+/// the closer one's width: its last letter would be cut.
+class FieldLabel : public QLabel {
+  public:
+    FieldLabel(const QString& text, QWidget* parent) : QLabel(text, parent) {
+        setTextFormat(Qt::PlainText);
+    }
+    [[nodiscard]] QSize sizeHint() const override { return QLabel::sizeHint() + room(); }
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return QLabel::minimumSizeHint() + room();
+    }
+
+  private:
+    [[nodiscard]] QSize room() const { return {lines(this, 0.3), 0}; }
+};
+
 QLabel* label(const QString& text, QWidget* parent) {
     auto* made = new QLabel(text, parent);
     made->setTextFormat(Qt::PlainText);
@@ -36,6 +52,7 @@ QLabel* page_title(const QString& text, QWidget* parent) {
 QLabel* section_title(const QString& text, QWidget* parent) {
     auto* made = label(text, parent);
     made->setFont(scaled(made, 1.1, true));
+    made->setWordWrap(true); // else a long one would set the least width of its page
     return made;
 }
 
@@ -61,11 +78,8 @@ QLabel* figure(const QString& text, double scale, QWidget* parent) {
 }
 
 QLabel* field_label(const QString& text, QWidget* buddy, QWidget* parent) {
-    auto* made = label(text, parent);
+    auto* made = new FieldLabel(text, parent);
     made->setBuddy(buddy);
-    // The underlined letter parts a pair such as "Te" that is else drawn closer: without this room
-    // the last letter would be cut.
-    made->setContentsMargins(0, 0, lines(made, 0.2), 0);
     return made;
 }
 

@@ -30,7 +30,7 @@ using presenters::PieceLine;
 
 BatchesPage::BatchesPage(presenters::Workspace& workspace, QWidget* parent)
     : Page(workspace, parent) {
-    const auto frame = frame_fixed_page(this, tr("Batches and pieces"));
+    const auto frame = frame_page(this, tr("Batches and pieces"));
     auto* fresh = look::button("new_batch", tr("&New batch…"), look::ButtonLook::primary);
     frame.head->addWidget(fresh);
     const auto begin = [this] { Q_EMIT go({QStringLiteral("new_batch"), 0, {}}); };
@@ -69,10 +69,12 @@ void BatchesPage::build_body(QVBoxLayout* body) {
         batch_columns(), [](const BatchOverview& o) { return o.batch.id.row(); }, this);
     batch_table_ = new Table("batch_table", tr("Batches"));
     batch_table_->show_model(batches_);
+    batch_table_->set_least_height(6);
     pieces_ = new PieceRows(
         piece_columns(), [](const PieceLine& l) { return l.piece().id.row(); }, this);
     piece_table_ = new Table("piece_table", tr("Pieces of the batch"));
     piece_table_->show_model(pieces_);
+    piece_table_->set_least_height(6);
 
     lower_ = new QWidget;
     auto* column = new QVBoxLayout(lower_);

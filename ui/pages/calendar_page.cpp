@@ -50,7 +50,7 @@ CalendarPage::CalendarPage(presenters::Workspace& workspace, QWidget* parent)
       model_(new models::MonthModel(workspace.style().locale, this)), day_(workspace.today()) {
     month_ = text::to_qdate(day_);
     month_.setDate(month_.year(), month_.month(), 1);
-    const auto frame = frame_fixed_page(this, tr("Calendar"));
+    const auto frame = frame_page(this, tr("Calendar"));
     auto* save = look::button("save_calendar", tr("&Save as calendar file…"));
     frame.head->addWidget(save);
     connect(save, &QPushButton::clicked, this, &CalendarPage::save);
@@ -73,20 +73,21 @@ QWidget* CalendarPage::build_full() {
     auto* full = new QWidget;
     auto* column = new QVBoxLayout(full);
     column->setContentsMargins(0, 0, 0, 0);
-    auto* head = new QHBoxLayout;
+    auto* head = new look::HeadRow(look::lines(this, 0.4));
     auto* before = look::button("month_before", tr("&Earlier"));
     auto* today = look::button("month_today", tr("&Today"));
     auto* after = look::button("month_after", tr("&Later"));
     month_title_ = look::section_title({});
     month_title_->setObjectName(QStringLiteral("month_title"));
-    head->addWidget(month_title_, 1);
+    head->addWidget(month_title_);
     head->addWidget(before);
     head->addWidget(today);
     head->addWidget(after);
     column->addLayout(head);
     view_ = new MonthView("month", tr("Days of the month"), model_);
-    auto* row = new QHBoxLayout;
-    row->addWidget(view_, 3);
+    view_->setMinimumHeight(look::lines(this, 14));
+    auto* row = new look::SideBySide(36);
+    row->add(view_, 3);
     auto* side = new QVBoxLayout;
     day_title_ = look::section_title({});
     day_title_->setObjectName(QStringLiteral("day_title"));
@@ -95,8 +96,9 @@ QWidget* CalendarPage::build_full() {
     day_list_ = look::named(new QListWidget, "day_list", tr("On this day"));
     day_list_->setWordWrap(true);
     side->addWidget(day_list_, 1);
-    row->addLayout(side, 1);
-    column->addLayout(row, 1);
+    day_list_->setMinimumHeight(look::lines(this, 5));
+    row->add(side, 1);
+    column->addWidget(row, 1);
     connect(before, &QPushButton::clicked, this, [this] { step(-1); });
     connect(after, &QPushButton::clicked, this, [this] { step(1); });
     connect(today, &QPushButton::clicked, this, [this] { step(0); });

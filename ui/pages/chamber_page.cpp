@@ -49,7 +49,7 @@ QScrollArea* scrolling(QWidget* tab, const char* object_name, const QString& nam
 ChamberPage::ChamberPage(presenters::Workspace& workspace, QWidget* parent)
     : Page(workspace, parent), desk_(new presenters::ChamberAirDesk(this)),
       watched_(new presenters::WatchedFolder(workspace, this)) {
-    const auto frame = frame_fixed_page(this, tr("Chambers"));
+    const auto frame = frame_page(this, tr("Chambers"));
     build_head(frame.head);
     stack_ = new QStackedWidget(this);
     auto* empty = new look::EmptyState(

@@ -1,5 +1,6 @@
 #include "ui/pages/check_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/presenters/keeping_words.h"
 #include "ui/text/error_words.h"
@@ -39,7 +40,7 @@ CheckDialog::CheckDialog(Subject subject, text::Style style, QWidget* parent)
     column->addLayout(row);
     connect(keeping_, &presenters::BookKeeping::check_ended, this, &CheckDialog::show_report);
     connect(keeping_, &presenters::BookKeeping::rebuild_ended, this, &CheckDialog::show_rebuilt);
-    resize(look::lines(this, 36), look::lines(this, 16));
+    look::resize_in_lines(this, 36, 16);
     start();
 }
 

@@ -1,11 +1,12 @@
 #include "ui/pages/entry_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/finding_words.h"
 
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QScrollArea>
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 namespace ui::pages {
@@ -18,22 +19,12 @@ EntryDialog::EntryDialog(presenters::Workspace& workspace, const char* object_na
     setWindowTitle(title);
     auto* outer = new QVBoxLayout(this);
     outer->addWidget(look::section_title(title));
-    // Scrolls where the screen is small or the font large.
-    auto* scroll = look::named(new QScrollArea(this), "dialog_scroll", title);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto* inside = new QWidget;
-    inside->setProperty("look", QStringLiteral("scrolled"));
-    auto* column = new QVBoxLayout(inside);
-    column->setContentsMargins(0, 0, look::lines(this, 0.5), 0);
+    auto* column = look::add_scrolled_column(outer, "dialog_scroll", title);
     form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     form_->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
     column->addLayout(form_);
     column->addLayout(below_);
     column->addStretch(1);
-    scroll->setWidget(inside);
-    outer->addWidget(scroll, 1);
     outer->addWidget(banner_);
     auto* row = new QHBoxLayout;
     row->addStretch(1);
@@ -47,11 +38,14 @@ EntryDialog::EntryDialog(presenters::Workspace& workspace, const char* object_na
     connect(keep_, &QPushButton::clicked, this, &EntryDialog::keep);
     connect(&workspace_, &presenters::Workspace::problem, this,
             [this](const QString& sentence) { say(QStringLiteral("stop"), sentence); });
-    resize(look::lines(this, 30), look::lines(this, 26));
+    look::resize_in_lines(this, 30, 26);
 }
 
 void EntryDialog::add_row(const QString& label, QWidget* field) {
     form_->addRow(look::field_label(label, field), field);
+    if (auto* line = qobject_cast<QLineEdit*>(field)) {
+        line->setCursorPosition(0); // a long text is read from its beginning
+    }
     if (auto* entry = qobject_cast<edits::EntryField*>(field)) {
         fields_.push_back(entry);
         connect(entry, &edits::EntryField::edited, this, [this] {

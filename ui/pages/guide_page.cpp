@@ -28,7 +28,7 @@ GuidePage::GuidePage(presenters::Workspace& workspace, QWidget* parent) : Page(w
 }
 
 void GuidePage::build() {
-    const PageFrame frame = frame_fixed_page(this, tr("Guide"));
+    const PageFrame frame = frame_page(this, tr("Guide"));
     build_search(frame.head);
     language_ = new look::Banner("guide_language", this);
     frame.body->addWidget(language_);
@@ -46,6 +46,7 @@ void GuidePage::build() {
     reader_ = look::named(new GuideReader(this), "guide_text", tr("Text of the chapter"));
     connect(reader_, &QTextBrowser::anchorClicked, this,
             [this](const QUrl& url) { follow(url.toString()); });
+    reader_->setMinimumHeight(look::lines(this, 10));
     row->addWidget(reader_, 1);
     frame.body->addLayout(row, 1);
 }

@@ -24,7 +24,7 @@ using presenters::ReadyBy;
 
 HangingPage::HangingPage(presenters::Workspace& workspace, QWidget* parent)
     : Page(workspace, parent) {
-    const auto frame = frame_fixed_page(this, tr("What hangs"));
+    const auto frame = frame_page(this, tr("What hangs"));
     chamber_ = look::named(new QComboBox, "hanging_chamber", tr("Chamber"));
     frame.head->addWidget(look::field_label(tr("&Chamber"), chamber_));
     frame.head->addWidget(chamber_);
@@ -38,14 +38,17 @@ HangingPage::HangingPage(presenters::Workspace& workspace, QWidget* parent)
     auto* full = new QWidget;
     auto* body = new QVBoxLayout(full);
     body->setContentsMargins(0, 0, 0, 0);
-    auto* row = new QHBoxLayout;
+    auto* asked = new QHBoxLayout;
     by_ = new edits::DayField("ready_by", tr("Ready by"), workspace_.style(), workspace_.today());
-    row->addWidget(look::field_label(tr("What is &ready by"), by_->line()), 0, Qt::AlignTop);
-    row->addWidget(by_, 0, Qt::AlignTop);
+    asked->addWidget(look::field_label(tr("What is &ready by"), by_->line()), 0, Qt::AlignTop);
+    asked->addWidget(by_, 0, Qt::AlignTop);
+    asked->addStretch(1);
     answer_ = look::paragraph({});
     answer_->setObjectName(QStringLiteral("ready_answer"));
-    row->addWidget(answer_, 1, Qt::AlignTop);
-    body->addLayout(row);
+    auto* row = new look::SideBySide(38);
+    row->add(asked, 0);
+    row->add(answer_, 1);
+    body->addWidget(row);
     rows_ = new Rows(
         columns(), [](const HangingLine& l) { return l.line.piece().id.row(); }, this);
     table_ = new Table("hanging_table", tr("Drying pieces"));
@@ -53,6 +56,7 @@ HangingPage::HangingPage(presenters::Workspace& workspace, QWidget* parent)
     table_->setHorizontalHeader(header_);
     table_->show_model(rows_);
     table_->verticalHeader()->setDefaultSectionSize(look::lines(this, 2.0));
+    table_->set_least_height(10);
     timeline_ = new ReadyTimeline(
         [this](const QModelIndex& index) {
             ReadyTimeline::Row out;

@@ -1,5 +1,7 @@
 #include "ui/pages/import_log_dialog.h"
 
+#include "ui/look/adaptive.h"
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/table.h"
 #include "ui/presenters/workspace.h"
@@ -44,15 +46,16 @@ ImportLogDialog::ImportLogDialog(presenters::Workspace& workspace,
       import_(new presenters::LogImport(this)) {
     setObjectName(QStringLiteral("import_log_dialog"));
     setWindowTitle(tr("Import a climate log"));
-    auto* column = new QVBoxLayout(this);
+    auto* outer = new QVBoxLayout(this);
+    auto* column = look::add_scrolled_column(outer, "import_scroll", windowTitle());
     build_choices(column);
     build_tables(column);
     banner_ = new look::Banner("import_banner");
-    column->addWidget(banner_);
+    outer->addWidget(banner_);
     progress_ = look::named(new QProgressBar, "import_progress", tr("Progress of the import"));
     progress_->setRange(0, 1000);
     progress_->hide();
-    column->addWidget(progress_);
+    outer->addWidget(progress_);
     auto* buttons = new QHBoxLayout;
     buttons->addStretch(1);
     close_ = look::button("import_close", tr("&Close"));
@@ -60,7 +63,7 @@ ImportLogDialog::ImportLogDialog(presenters::Workspace& workspace,
     start_->setEnabled(false);
     buttons->addWidget(close_);
     buttons->addWidget(start_);
-    column->addLayout(buttons);
+    outer->addLayout(buttons);
     connect(close_, &QPushButton::clicked, this, &ImportLogDialog::reject);
     connect(start_, &QPushButton::clicked, this, &ImportLogDialog::start);
     connect(import_, &presenters::LogImport::previewed, this, &ImportLogDialog::show_preview);
@@ -72,7 +75,7 @@ ImportLogDialog::ImportLogDialog(presenters::Workspace& workspace,
     banner_->say(QStringLiteral("note"),
                  tr("Choose the file your logger wrote. Nothing is stored before you press "
                     "Import, and one Undo takes the whole log back."));
-    resize(look::lines(this, 46), look::lines(this, 34));
+    look::resize_in_lines(this, 46, 34);
 }
 
 ImportLogDialog::~ImportLogDialog() {
@@ -110,18 +113,18 @@ void ImportLogDialog::build_choices(QVBoxLayout* column) {
                  book_zone},
                 {QStringLiteral("UTC"), utc},
                 {tr("winter time all year"), winter_time}});
-    auto* choices = new QHBoxLayout;
+    auto* choices = new look::SideBySide(34);
     for (auto [label, box] :
          {std::pair(tr("&Dates"), dates_), std::pair(tr("&Temperature in"), temperature_),
           std::pair(tr("D&ecimal sign"), decimal_), std::pair(tr("Cloc&k"), clock_)}) {
         auto* pair = new QVBoxLayout;
         pair->addWidget(look::field_label(label, box));
         pair->addWidget(box);
-        choices->addLayout(pair);
+        choices->add(pair, 1);
         connect(box, &QComboBox::currentIndexChanged, this, &ImportLogDialog::look);
     }
     column->addLayout(form);
-    column->addLayout(choices);
+    column->addWidget(choices);
     connect(pick, &QPushButton::clicked, this, &ImportLogDialog::browse);
     connect(file_, &QLineEdit::editingFinished, this, &ImportLogDialog::look);
     connect(sensor_, &QComboBox::currentIndexChanged, this, &ImportLogDialog::look);
@@ -156,6 +159,7 @@ void ImportLogDialog::build_tables(QVBoxLayout* column) {
         [](const Part& p) { return static_cast<qint64>(p.detected.field) + 1; }, this);
     part_table_ = new Table("import_parts", tr("How the file reads"));
     part_table_->show_model(parts_);
+    part_table_->set_least_height(7);
     readings_ = new Readings(
         {{tr("When"),
           [style](const auto& r) { return text::words(r.at, style); },
@@ -175,6 +179,7 @@ void ImportLogDialog::build_tables(QVBoxLayout* column) {
         [](const auto& r) { return static_cast<qint64>(r.at.unix_seconds()); }, this);
     reading_table_ = new Table("import_readings", tr("First readings"));
     reading_table_->show_model(readings_);
+    reading_table_->set_least_height(6);
     column->addWidget(look::section_title(tr("How the file reads")));
     column->addWidget(part_table_, 3);
     column->addWidget(look::section_title(tr("First readings")));

@@ -22,6 +22,7 @@ KeepByFields::KeepByFields(presenters::Workspace& workspace, QObject* parent) : 
     why_ = look::named(new QLineEdit, "pack_why", tr("Why this day"));
     why_->setPlaceholderText(tr("needed for a day of your own"));
     source_ = look::caption({});
+    source_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred); // the field's width
     source_->setObjectName(QStringLiteral("pack_rule_source"));
     connect(rule_, &QComboBox::currentIndexChanged, this, &KeepByFields::rule_chosen);
     connect(day_, &edits::EntryField::edited, this, &KeepByFields::day_edited);

@@ -1,5 +1,6 @@
 #include "ui/pages/lost_weight_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/model_words.h"
 #include "ui/text/quantity_words.h"
@@ -20,7 +21,7 @@ LostWeightDialog::LostWeightDialog(presenters::Workspace& workspace,
                   parent),
       lost_(workspace, line), keep_(findChild<QPushButton*>(QStringLiteral("dialog_keep"))) {
     set_keep_words(tr("Enter as an &estimate"));
-    resize(look::lines(this, 38), look::lines(this, 30));
+    look::resize_in_lines(this, 38, 30);
     if (lost_.missing().empty()) {
         show_nothing_missing();
         return;

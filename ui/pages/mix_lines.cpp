@@ -27,7 +27,7 @@ QByteArray numbered(const char* stem, std::size_t n) {
 
 MixLines::MixLines(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
     grid_->setContentsMargins(0, 0, 0, 0);
-    grid_->setHorizontalSpacing(look::lines(this, 0.4));
+    grid_->setHorizontalSpacing(look::lines(this, 0.25));
     grid_->setVerticalSpacing(look::lines(this, 0.2));
     grid_->setColumnStretch(0, 3);
     grid_->setColumnStretch(1, 2);
@@ -77,7 +77,7 @@ void MixLines::make_row(const presenters::MixLineEntry& entry) {
     row.ingredient = look::named(new QComboBox, numbered("mix_ingredient_", n).constData(),
                                  tr("Ingredient of line %1").arg(number));
     row.ingredient->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    row.ingredient->setMinimumContentsLength(7);
+    row.ingredient->setMinimumContentsLength(3);
     fill_ingredients(row.ingredient);
     int at = row.ingredient->findData(entry.ingredient);
     if (at < 0) { // an ingredient this program does not know: shown as it stands
@@ -95,7 +95,7 @@ void MixLines::make_row(const presenters::MixLineEntry& entry) {
         row.basis->addItem(presenters::basis_words(basis), static_cast<int>(basis));
     }
     row.basis->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    row.basis->setMinimumContentsLength(4);
+    row.basis->setMinimumContentsLength(2);
     row.basis->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     row.basis->setCurrentIndex(row.basis->findData(static_cast<int>(entry.basis)));
     row.label = look::named(new QLineEdit(entry.label), numbered("mix_label_", n).constData(),

@@ -103,14 +103,14 @@ void MixPage::build_recipe(QVBoxLayout* column) {
     connect(past_box_, &PastBox::take_back, this, &MixPage::take_back_past);
     lines_ = new MixLines;
     inner->addWidget(lines_);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new look::SideBySide(26);
     auto* more = look::button("mix_add_line", tr("&Add a line"), look::ButtonLook::plain);
     auto* own =
         look::button("mix_add_own", tr("&Ingredient of my own..."), look::ButtonLook::plain);
-    buttons->addWidget(more);
-    buttons->addWidget(own);
-    buttons->addStretch(1);
-    inner->addLayout(buttons);
+    buttons->add(more, 0);
+    buttons->add(own, 0);
+    buttons->add(new QHBoxLayout, 1);
+    inner->addWidget(buttons);
     column->addWidget(card);
     connect(more, &QPushButton::clicked, this, [this] { lines_->add_line(); });
     connect(own, &QPushButton::clicked, this, &MixPage::add_own);
@@ -174,8 +174,8 @@ void MixPage::build_circumstances(QVBoxLayout* column) {
     row(fields, tr("&Limits"), limits_);
     row(fields, tr("&Scale step"), scale_);
     row(fields, tr("Expected l&oss"), loss_);
-    fields->addRow(QString(), skin_);
-    fields->addRow(QString(), fatty_);
+    fields->addRow(skin_);
+    fields->addRow(fatty_);
     inner->addLayout(fields);
     column->addWidget(card);
     for (QWidget* field :
@@ -249,12 +249,12 @@ void MixPage::build_results(QVBoxLayout* column) {
     row(keeping, tr("Wh&y"), why_);
     inner->addLayout(keeping);
     keep_ = look::button("mix_keep", tr("&Keep this recipe"), look::ButtonLook::primary);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new look::SideBySide(28);
     use_ = look::button("mix_use", tr("Use it for a &batch…"));
-    buttons->addWidget(keep_);
-    buttons->addWidget(use_);
-    buttons->addStretch(1);
-    inner->addLayout(buttons);
+    buttons->add(keep_, 0);
+    buttons->add(use_, 0);
+    buttons->add(new QHBoxLayout, 1);
+    inner->addWidget(buttons);
     inner->addWidget(look::caption(
         tr("These sums are no verdict on the food. Local codes, licensed practice and laboratory "
            "measurement come first.")));

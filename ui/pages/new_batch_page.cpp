@@ -121,6 +121,8 @@ void NewBatchPage::build_pieces(QVBoxLayout* body) {
         new edits::ChoiceBox<core::model::ReferenceWeight>("new_reference", tr("Counted from"));
     reference_->set_value(core::model::ReferenceWeight::hung);
     plan_ = look::named(new QComboBox, "new_plan", tr("Plan"));
+    plan_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    plan_->setMinimumContentsLength(16);
     plan_->addItem(tr("no plan"), QString());
     for (const auto& choice : presenters::plan_templates()) {
         plan_->addItem(choice.name, choice.id);

@@ -1,5 +1,6 @@
 #include "ui/pages/pack_dialogs.h"
 
+#include "ui/look/fit.h"
 #include "ui/pages/keep_by_fields.h"
 #include "ui/presenters/hang_again.h"
 #include "ui/presenters/piece_line.h"
@@ -62,7 +63,7 @@ PackDialog::PackDialog(presenters::Workspace& workspace, std::optional<core::mod
         tr("Such a day says when to look, not what to think of it. Look, smell and decide at each "
            "opening.")));
     keep_ = keep;
-    resize(look::lines(this, 34), look::lines(this, 32));
+    look::resize_in_lines(this, 34, 32);
     connect(kind_, &QComboBox::currentIndexChanged, this, &PackDialog::offer_rules);
     offer_rules();
     connect(piece_, &QComboBox::currentIndexChanged, this, [this] { piece_chosen(); });
@@ -162,7 +163,7 @@ PackChangeDialog::PackChangeDialog(presenters::Workspace& workspace, const core:
     const auto offer = [this] { keep_->offer(kind_->value(), pack_.packed_on, opened_->value()); };
     connect(kind_, &QComboBox::currentIndexChanged, this, offer);
     offer();
-    resize(look::lines(this, 34), look::lines(this, 32));
+    look::resize_in_lines(this, 34, 32);
 }
 
 void PackChangeDialog::edited() {

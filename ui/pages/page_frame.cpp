@@ -3,6 +3,7 @@
 #include "ui/look/adaptive.h"
 #include "ui/look/pieces.h"
 
+#include <QApplication>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -17,6 +18,16 @@ look::HeadRow* head_row(Page* page, const QString& title) {
     label->setObjectName(QStringLiteral("page_title"));
     head->addWidget(label);
     return head;
+}
+
+/// A field that is given the focus by the program must not lie outside of what is seen.
+void follow_focus(QScrollArea* scroll) {
+    QObject::connect(qApp, &QApplication::focusChanged, scroll, [scroll](QWidget*, QWidget* now) {
+        if (now != nullptr && scroll->widget()->isAncestorOf(now) &&
+            now->height() < scroll->viewport()->height() / 2) {
+            scroll->ensureWidgetVisible(now);
+        }
+    });
 }
 
 } // namespace
@@ -38,20 +49,7 @@ PageFrame frame_page(Page* page, const QString& title) {
     body->setSpacing(look::lines(page, 0.6));
     scroll->setWidget(inside);
     outer->addWidget(scroll, 1);
-    return {head, body};
-}
-
-PageFrame frame_fixed_page(Page* page, const QString& title) {
-    auto* outer = new QVBoxLayout(page);
-    outer->setContentsMargins(0, 0, 0, 0);
-    outer->setSpacing(0);
-    auto* head = head_row(page, title);
-    outer->addLayout(head);
-    auto* body = new QVBoxLayout;
-    const int margin = look::lines(page, 1.0);
-    body->setContentsMargins(margin, look::lines(page, 0.3), margin, margin);
-    body->setSpacing(look::lines(page, 0.6));
-    outer->addLayout(body, 1);
+    follow_focus(scroll);
     return {head, body};
 }
 

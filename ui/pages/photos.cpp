@@ -1,5 +1,6 @@
 #include "ui/pages/photos.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/look/theme.h"
 #include "ui/presenters/workspace.h"
@@ -182,7 +183,7 @@ PhotoDialog::PhotoDialog(presenters::Workspace& workspace, std::vector<core::mod
     }
     close->setDefault(true);
     close->setFocus();
-    resize(look::lines(this, 44), look::lines(this, 34));
+    look::resize_in_lines(this, 44, 34);
     show_photo(index);
 }
 

@@ -104,7 +104,7 @@ QWidget* PlanPage::build_form() {
 void PlanPage::build_pieces(QVBoxLayout* column) {
     column->addWidget(look::section_title(tr("The pieces")));
     piece_grid_ = new QGridLayout;
-    piece_grid_->setHorizontalSpacing(look::lines(this, 0.6));
+    piece_grid_->setHorizontalSpacing(look::lines(this, 0.4));
     int at = 0;
     for (const QString& head : {tr("Weight"), tr("Thickness"), tr("Shape")}) {
         piece_grid_->addWidget(look::caption(head), 0, at++);
@@ -113,13 +113,13 @@ void PlanPage::build_pieces(QVBoxLayout* column) {
     piece_grid_->setColumnStretch(1, 1);
     piece_grid_->setColumnStretch(2, 2);
     column->addLayout(piece_grid_);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new look::SideBySide(26);
     auto* more = look::button("plan_more", tr("One piece &more"), look::ButtonLook::plain);
     auto* fewer = look::button("plan_fewer", tr("One piece &fewer"), look::ButtonLook::plain);
-    buttons->addWidget(more);
-    buttons->addWidget(fewer);
-    buttons->addStretch(1);
-    column->addLayout(buttons);
+    buttons->add(more, 0);
+    buttons->add(fewer, 0);
+    buttons->add(new QHBoxLayout, 1);
+    column->addWidget(buttons);
     connect(more, &QPushButton::clicked, this, [this] {
         add_piece();
         take_pieces();
@@ -145,7 +145,7 @@ void PlanPage::add_piece() {
                    new edits::ChoiceBox<core::model::Form>(name("plan_form_").constData(),
                                                            tr("Shape of piece %1").arg(n))};
     piece.form->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    piece.form->setMinimumContentsLength(5);
+    piece.form->setMinimumContentsLength(2);
     piece.form->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     piece.form->set_value(draft_->pieces().empty() ? core::model::Form::slab
                                                    : draft_->pieces().back().form);

@@ -122,14 +122,15 @@ void PreferencesPage::build_desk(QVBoxLayout* body) {
 
 void PreferencesPage::build_people(QVBoxLayout* body) {
     body->addSpacing(look::lines(this, 0.5));
-    auto* head = new QHBoxLayout;
-    head->addWidget(look::section_title(tr("People")), 1);
+    auto* head = new look::HeadRow(look::lines(this, 0.4));
+    head->addWidget(look::section_title(tr("People")));
     auto* add = look::button("add_person", tr("Add a &person…"));
     head->addWidget(add);
     body->addLayout(head);
     body->addWidget(look::caption(tr("Who signs decisions and corrections.")));
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     person_ = box("pref_person", tr("Who works at this desk"), {});
     form->addRow(look::field_label(tr("Who works at this &desk"), person_), person_);
     body->addLayout(form);
@@ -161,8 +162,8 @@ void PreferencesPage::build_people(QVBoxLayout* body) {
 
 void PreferencesPage::build_scales(QVBoxLayout* body) {
     body->addSpacing(look::lines(this, 0.5));
-    auto* head = new QHBoxLayout;
-    head->addWidget(look::section_title(tr("Scales")), 1);
+    auto* head = new look::HeadRow(look::lines(this, 0.4));
+    head->addWidget(look::section_title(tr("Scales")));
     auto* add = look::button("add_scale", tr("Add a &scale…"));
     head->addWidget(add);
     body->addLayout(head);

@@ -1,5 +1,6 @@
 #include "ui/pages/print_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/error_words.h"
@@ -23,7 +24,7 @@ PrintDialog::PrintDialog(presenters::Workspace& workspace, std::vector<print::Pr
       printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
     look::named(this, "print_dialog", tr("Print"));
     setWindowTitle(tr("Print"));
-    resize(look::lines(this, 46), look::lines(this, 34));
+    look::resize_in_lines(this, 46, 34);
     auto* row = new QHBoxLayout(this);
     preview_ = look::named(new QPrintPreviewWidget(printer_.get(), this), "print_preview",
                            tr("Preview of the paper"));

@@ -1,5 +1,6 @@
 #include "ui/pages/restore_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/table.h"
 #include "ui/presenters/keeping_words.h"
@@ -61,7 +62,7 @@ RestoreDialog::RestoreDialog(std::string book, text::Style style, QWidget* paren
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(restore_, &QPushButton::clicked, this, &RestoreDialog::accept);
     connect(keeping_, &presenters::BookKeeping::preview_ended, this, &RestoreDialog::show_preview);
-    resize(look::lines(this, 60), look::lines(this, 30));
+    look::resize_in_lines(this, 60, 30);
     fill();
 }
 

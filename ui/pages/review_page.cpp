@@ -89,8 +89,8 @@ QWidget* ReviewPage::build_evidence() {
 }
 
 void ReviewPage::build_photos(QVBoxLayout* column) {
-    auto* row = new QHBoxLayout;
-    row->addWidget(look::section_title(tr("Photos")), 1);
+    auto* row = new look::HeadRow(look::lines(this, 0.4));
+    row->addWidget(look::section_title(tr("Photos")));
     auto* add = look::button("review_photo", tr("Add a p&hoto…"), look::ButtonLook::plain);
     row->addWidget(add);
     column->addLayout(row);

@@ -1,5 +1,6 @@
 #include "ui/pages/salvage_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/table.h"
 #include "ui/text/error_words.h"
@@ -63,7 +64,7 @@ SalvageDialog::SalvageDialog(std::string damaged, text::Style style, core::units
     connect(start_, &QPushButton::clicked, this, &SalvageDialog::start);
     connect(open_, &QPushButton::clicked, this, &QDialog::accept);
     connect(keeping_, &presenters::BookKeeping::salvage_ended, this, &SalvageDialog::show_report);
-    resize(look::lines(this, 36), look::lines(this, 26));
+    look::resize_in_lines(this, 36, 26);
 }
 
 void SalvageDialog::build_file(QVBoxLayout* column) {

@@ -199,8 +199,11 @@ void MergeDialog::edited() {
     const auto on_scale = net_->value();
     const auto members = marked();
     if (!on_scale || members.size() < 2) {
-        preview_->setText(tr("Mark the pieces and weigh them together; the new start and target "
-                             "then stand here."));
+        preview_->setText(others_->count() == 0
+                              ? tr("No other piece of this batch is at the same stage: there is "
+                                   "none to weigh it with.")
+                              : tr("Mark the pieces and weigh them together; the new start and "
+                                   "target then stand here."));
         return;
     }
     // The bundle as the book will have it, so that the numbers are those of its own page.

@@ -56,7 +56,7 @@ class StockPage : public Page {
 };
 
 StockPage::StockPage(presenters::Workspace& workspace, QWidget* parent) : Page(workspace, parent) {
-    const auto frame = frame_fixed_page(this, tr("Stock"));
+    const auto frame = frame_page(this, tr("Stock"));
     auto* add =
         look::button("pack_piece_button", tr("&Pack a finished piece…"), look::ButtonLook::primary);
     frame.head->addWidget(add);
@@ -78,31 +78,35 @@ StockPage::StockPage(presenters::Workspace& workspace, QWidget* parent) : Page(w
 }
 
 void StockPage::build_body(QVBoxLayout* body) {
-    auto* row = new QHBoxLayout;
-    row->addWidget(look::caption(tr("In eating order: open packs first, then the nearest day.")),
-                   1);
+    auto* row = new look::SideBySide(34);
+    row->add(look::caption(tr("In eating order: open packs first, then the nearest day.")), 1);
     with_gone_ = look::named(new QCheckBox(tr("Show packs that are &gone")), "with_gone",
                              tr("Show packs that are gone"));
-    row->addWidget(with_gone_);
-    body->addLayout(row);
+    row->add(with_gone_, 0);
+    body->addWidget(row);
     rows_ = new Rows(
         columns(), [](const StockLine& l) { return l.pack.id.row(); }, this);
     table_ = new Table("stock_table", tr("Packs"));
     table_->show_model(rows_);
+    table_->set_least_height(7);
     body->addWidget(table_, 3);
-    auto* buttons = new QHBoxLayout;
+    auto* about = new look::SideBySide(34);
     facts_ = look::paragraph({});
     facts_->setObjectName(QStringLiteral("pack_facts"));
-    buttons->addWidget(facts_, 1);
+    about->add(facts_, 1);
     change_ = look::button("change_pack", tr("&Change…"));
     take_ = look::button("take", tr("&Take from it…"));
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch(1);
     buttons->addWidget(change_);
     buttons->addWidget(take_);
-    body->addLayout(buttons);
+    about->add(buttons, 0);
+    body->addWidget(about);
     moves_ = new Moves(
         move_columns(), [](const core::model::PackMove& m) { return m.id.row(); }, this);
     move_table_ = new Table("move_table", tr("What was taken from the pack"));
     move_table_->show_model(moves_);
+    move_table_->set_least_height(5);
     body->addWidget(move_table_, 2);
     connect(with_gone_, &QCheckBox::toggled, this, [this] { refresh(); });
     connect(table_, &Table::current_changed, this, &StockPage::show_pack);

@@ -44,6 +44,7 @@ void Table::show_model(models::RowsModelBase* model) {
     rows_ = model;
     filter_->setSourceModel(model);
     filter_->sort(-1); // as given, until a header is clicked
+    horizontalHeader()->setTextElideMode(Qt::ElideRight);
     horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     connect(model, &QAbstractItemModel::modelReset, this, [this] {
         fit_columns();
@@ -135,9 +136,16 @@ void Table::grow_with_rows(bool grow) {
     setSizePolicy(QSizePolicy::Expanding, grow ? QSizePolicy::Fixed : QSizePolicy::Expanding);
 }
 
+void Table::set_least_height(double lines) {
+    least_lines_ = lines;
+    setMinimumHeight(look::lines(this, lines));
+    updateGeometry();
+}
+
 QSize Table::sizeHint() const {
     if (!grow_) {
-        return QTableView::sizeHint();
+        const QSize usual = QTableView::sizeHint();
+        return least_lines_ > 0 ? QSize(usual.width(), minimumHeight()) : usual;
     }
     const int rows = std::max(1, filter_->rowCount());
     return {QTableView::sizeHint().width(), horizontalHeader()->sizeHint().height() +

@@ -23,6 +23,9 @@ class Table : public QTableView {
     void fit_columns();
     /// Tables inside a scrolling page show all their rows instead of scrolling themselves.
     void grow_with_rows(bool grow);
+    /// Shows at least so many line heights and asks for no more; spare room comes on top. For tables
+    /// beside others in a page or form that scrolls where it is too low for them.
+    void set_least_height(double lines);
     /// This column takes all the spare room instead of sharing it out.
     void set_filling_column(int column) { filling_ = column; }
     /// Long texts take more lines instead of being cut.
@@ -43,6 +46,7 @@ class Table : public QTableView {
     models::RowsModelBase* rows_ = nullptr;
     qint64 kept_ = 0; ///< the current id across a reset of the model
     bool grow_ = false;
+    double least_lines_ = 0;
     int filling_ = -1;
     bool wrap_ = false;
 };

@@ -91,6 +91,7 @@ WorkList::WorkList(WorkModel* model, Deed done, Deed open, Deed leave_out)
                                  "QTreeView::indicator:checked { background: %3; }")
                       .arg(colours.muted.name(), colours.surface.name(), colours.done.name()));
     header()->setStretchLastSection(false);
+    header()->setTextElideMode(Qt::ElideRight);
     header()->setSectionsMovable(false);
     connect(this, &QTreeView::doubleClicked, this, [this](const QModelIndex& index) {
         if (const auto* line = model_->line_at(index)) {
@@ -198,7 +199,7 @@ class TodayPage : public Page {
 TodayPage::TodayPage(presenters::Workspace& workspace, QWidget* parent)
     : Page(workspace, parent), work_(new presenters::DayWork(workspace, this)),
       model_(new WorkModel(this)) {
-    const auto frame = frame_fixed_page(this, tr("Today"));
+    const auto frame = frame_page(this, tr("Today"));
     auto* round = look::button("to_weigh_in", tr("&Weigh-in round"));
     auto* calendar = look::button("to_calendar", tr("&Calendar"));
     frame.head->addWidget(round);
@@ -244,15 +245,19 @@ QWidget* TodayPage::build_full() {
         [this](const QString& key) { open_line(key); },
         [this](const QString& key) { leave_out(key); });
     column->addWidget(list_, 1);
-    auto* foot = new QHBoxLayout;
+    list_->setMinimumHeight(look::lines(this, 9));
+    auto* foot = new look::SideBySide(34);
     hint_ = look::caption({});
     hint_->setObjectName(QStringLiteral("line_hint"));
-    foot->addWidget(hint_, 1);
+    foot->add(hint_, 1);
     leave_ = look::button("leave_out", tr("&Leave out this time"));
     do_ = look::button("do_line", tr("&Done"), look::ButtonLook::primary);
-    foot->addWidget(leave_);
-    foot->addWidget(do_);
-    column->addLayout(foot);
+    auto* keys = new QHBoxLayout;
+    keys->addStretch(1);
+    keys->addWidget(leave_);
+    keys->addWidget(do_);
+    foot->add(keys, 0);
+    column->addWidget(foot);
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &TodayPage::show_current);
     connect(do_, &QPushButton::clicked, this, [this] {

@@ -1,5 +1,6 @@
 #include "ui/pages/upset_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/table.h"
 #include "ui/text/climate_words.h"
@@ -26,7 +27,8 @@ UpsetDialog::UpsetDialog(presenters::Workspace& workspace, const core::model::Ch
     : QDialog(parent), workspace_(workspace), chamber_(chamber), sensors_(std::move(sensors)) {
     setObjectName(QStringLiteral("upset_dialog"));
     setWindowTitle(tr("Upset in %1").arg(QString::fromStdString(chamber.name)));
-    auto* column = new QVBoxLayout(this);
+    auto* outer = new QVBoxLayout(this);
+    auto* column = look::add_scrolled_column(outer, "upset_scroll", windowTitle());
     build_form(column);
     build_tables(column);
     banner_ = new look::Banner("upset_banner");
@@ -43,10 +45,10 @@ UpsetDialog::UpsetDialog(presenters::Workspace& workspace, const core::model::Ch
     keep_->setEnabled(false);
     buttons->addWidget(close);
     buttons->addWidget(keep_);
-    column->addLayout(buttons);
+    outer->addLayout(buttons);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     connect(keep_, &QPushButton::clicked, this, &UpsetDialog::keep);
-    resize(look::lines(this, 48), look::lines(this, 36));
+    look::resize_in_lines(this, 48, 36);
 }
 
 void UpsetDialog::build_form(QVBoxLayout* column) {
@@ -69,10 +71,8 @@ void UpsetDialog::build_form(QVBoxLayout* column) {
     usual_->set_value(chamber_.high_temperature);
     reached_ = new edits::TemperatureField("upset_reached", tr("Temperature it reached"), style);
     form->addRow(look::field_label(tr("&Temperatures from"), source_), source_);
-    auto* began = new QHBoxLayout;
-    began->addWidget(day_);
-    began->addWidget(clock_);
-    form->addRow(look::field_label(tr("It &began"), day_->line()), began);
+    form->addRow(look::field_label(tr("It &began"), day_->line()), day_);
+    form->addRow(look::field_label(tr("Time it began"), clock_->line()), clock_);
     form->addRow(look::field_label(tr("It &lasted"), lasted_->line()), lasted_);
     form->addRow(look::field_label(tr("&Usual temperature"), usual_->line()), usual_);
     form->addRow(look::field_label(tr("It &reached"), reached_->line()), reached_);
@@ -157,6 +157,7 @@ void UpsetDialog::build_tables(QVBoxLayout* column) {
         [](const Row& r) { return r.piece.piece.row(); }, this);
     piece_table_ = new Table("upset_pieces", tr("Pieces, to be looked at in this order"));
     piece_table_->show_model(pieces_);
+    piece_table_->set_least_height(6);
     using Line = core::chamber::Exposure;
     exposures_ = new Exposures(
         {{tr("Can grow"),
@@ -199,6 +200,7 @@ void UpsetDialog::build_tables(QVBoxLayout* column) {
         this);
     exposure_table_ = new Table("upset_exposures", tr("Hours in growth ranges"));
     exposure_table_->show_model(exposures_);
+    exposure_table_->set_least_height(6);
     column->addWidget(look::section_title(tr("To be looked at in this order")));
     column->addWidget(piece_table_, 3);
     column->addWidget(look::section_title(tr("Hours of air in growth ranges")));

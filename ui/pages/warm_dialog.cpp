@@ -1,5 +1,6 @@
 #include "ui/pages/warm_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/pages/table.h"
 #include "ui/presenters/workspace.h"
 #include "ui/text/finding_words.h"
@@ -34,7 +35,7 @@ WarmDialog::WarmDialog(presenters::Workspace& workspace, const presenters::Piece
     build_fields();
     build_answer();
     set_keep_words(tr("&Record in the book"));
-    resize(look::lines(this, 38), look::lines(this, 38));
+    look::resize_in_lines(this, 38, 38);
     WarmDialog::edited();
 }
 

@@ -29,7 +29,7 @@ using presenters::RoundLine;
 
 WeighInPage::WeighInPage(presenters::Workspace& workspace, QWidget* parent)
     : Page(workspace, parent), round_(new presenters::WeighRound(workspace, this)) {
-    const auto frame = frame_fixed_page(this, tr("Weigh-in round"));
+    const auto frame = frame_page(this, tr("Weigh-in round"));
     chamber_ = look::named(new QComboBox, "round_chamber", tr("Chamber"));
     scale_ = scale_box(workspace, "round_scale", core::units::Mass::grams(1));
     frame.head->addWidget(look::field_label(tr("&Chamber"), chamber_));
@@ -65,6 +65,7 @@ QWidget* WeighInPage::build_list() {
     table_ = new Table("round_table", tr("Pieces in hanging order"));
     table_->show_model(rows_);
     table_->setSortingEnabled(false); // the order is the walk
+    table_->set_least_height(7);
     column->addWidget(table_, 1);
     connect(table_, &Table::current_changed, this,
             [this](qint64 id) { round_->set_current(rows_->row_of(id)); });
@@ -107,17 +108,19 @@ QWidget* WeighInPage::build_entry() {
     column->addWidget(look::field_label(tr("&On the scale"), entry_->line()));
     column->addWidget(entry_);
     column->addWidget(question_);
-    auto* more = new QHBoxLayout;
-    more->addWidget(look::field_label(tr("&Tare"), tare_->line()));
-    more->addWidget(tare_);
-    more->addWidget(wet_);
-    column->addLayout(more);
+    auto* tare = new QHBoxLayout;
+    tare->addWidget(look::field_label(tr("&Tare"), tare_->line()));
+    tare->addWidget(tare_);
+    auto* more = new look::SideBySide(24);
+    more->add(tare, 0);
+    more->add(wet_, 1);
+    column->addWidget(more);
     column->addWidget(note_);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(keep_);
-    buttons->addWidget(pass);
-    buttons->addStretch(1);
-    column->addLayout(buttons);
+    auto* buttons = new look::SideBySide(20);
+    buttons->add(keep_, 0);
+    buttons->add(pass, 0);
+    buttons->add(new QHBoxLayout, 1);
+    column->addWidget(buttons);
     column->addWidget(result_);
     column->addStretch(1);
     scroll->setWidget(card);

@@ -1,5 +1,6 @@
 #include "ui/pages/what_if_dialog.h"
 
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/table.h"
 #include "ui/presenters/workspace.h"
@@ -7,7 +8,6 @@
 
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace ui::pages {
@@ -25,29 +25,20 @@ WhatIfDialog::WhatIfDialog(presenters::Workspace& workspace, const presenters::P
     setWindowTitle(title);
     auto* outer = new QVBoxLayout(this);
     outer->addWidget(look::section_title(title));
-    auto* scroll = look::named(new QScrollArea(this), "what_if_scroll", title);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(build_inside(line));
-    outer->addWidget(scroll, 1);
+    build_inside(line, look::add_scrolled_column(outer, "what_if_scroll", title));
     auto* row = new QHBoxLayout;
     row->addStretch(1);
     auto* close = look::button("what_if_close", tr("&Close"), look::ButtonLook::primary);
     row->addWidget(close);
     outer->addLayout(row);
     connect(close, &QPushButton::clicked, this, &QDialog::accept);
-    resize(look::lines(this, 40), look::lines(this, 36));
+    look::resize_in_lines(this, 40, 36);
     if (what_if_.can_answer()) {
         ask();
     }
 }
 
-QWidget* WhatIfDialog::build_inside(const presenters::PieceLine& line) {
-    auto* inside = new QWidget;
-    inside->setProperty("look", QStringLiteral("scrolled"));
-    auto* column = new QVBoxLayout(inside);
-    column->setContentsMargins(0, 0, look::lines(this, 0.5), 0);
+void WhatIfDialog::build_inside(const presenters::PieceLine& line, QVBoxLayout* column) {
     if (!what_if_.can_answer()) {
         column->addWidget(new look::EmptyState(
             "what_if_empty", tr("Nothing to compare yet"),
@@ -55,7 +46,7 @@ QWidget* WhatIfDialog::build_inside(const presenters::PieceLine& line) {
                "hung. Weigh the piece, or choose another weight to count from under Change."),
             {}));
         column->addStretch(1);
-        return inside;
+        return;
     }
     column->addWidget(look::caption(
         tr("The change holds from the last weighing on, and exactly as entered. Nothing of this is "
@@ -72,7 +63,6 @@ QWidget* WhatIfDialog::build_inside(const presenters::PieceLine& line) {
     connect(&pause_, &QTimer::timeout, this, &WhatIfDialog::ask);
     connect(&what_if_, &presenters::WhatIf::arrived, this, &WhatIfDialog::show_answer);
     show_air_words();
-    return inside;
 }
 
 void WhatIfDialog::build_fields(QVBoxLayout* column) {

@@ -30,7 +30,7 @@ class WhatIfDialog : public QDialog {
 
   private:
     using Rows = models::RowsModel<presenters::WhatIfLine>;
-    QWidget* build_inside(const presenters::PieceLine& line);
+    void build_inside(const presenters::PieceLine& line, QVBoxLayout* column);
     void build_fields(QVBoxLayout* column);
     void build_comparison(QVBoxLayout* column);
     void edited();
