@@ -116,15 +116,17 @@ std::set<QString> foreign_texts(const QString& code) {
 
 } // namespace
 
-TEST_F(EveryLanguage, NothingIsCutOffInASmallWindow) {
+TEST_F(EveryLanguage, NothingIsCutOffInASmallWindowOrWithADoubledFont) {
     for (const QString& code : ui::text::languages()) {
         SCOPED_TRACE(code.toStdString());
         speak(code);
-        visit({1024, 640}, 1, [](Page& page, const std::string& id) {
-            saltloft::testing::expect_whole_buttons(page, id);
-            saltloft::testing::expect_whole_labels(page, id);
-            saltloft::testing::expect_no_sideways_scrolling(page, id, 1);
-        });
+        for (const double font : {1.0, 2.0}) {
+            visit({1024, 640}, font, [font](Page& page, const std::string& id) {
+                saltloft::testing::expect_whole_buttons(page, id);
+                saltloft::testing::expect_whole_labels(page, id);
+                saltloft::testing::expect_no_sideways_scrolling(page, id, font);
+            });
+        }
     }
 }
 

@@ -69,18 +69,19 @@ void BatchesPage::build_body(QVBoxLayout* body) {
         batch_columns(), [](const BatchOverview& o) { return o.batch.id.row(); }, this);
     batch_table_ = new Table("batch_table", tr("Batches"));
     batch_table_->show_model(batches_);
-    batch_table_->set_least_height(6);
+    batch_table_->setMinimumHeight(look::lines(this, 6));
     pieces_ = new PieceRows(
         piece_columns(), [](const PieceLine& l) { return l.piece().id.row(); }, this);
     piece_table_ = new Table("piece_table", tr("Pieces of the batch"));
     piece_table_->show_model(pieces_);
-    piece_table_->set_least_height(6);
+    piece_table_->setMinimumHeight(look::lines(this, 6));
 
     lower_ = new QWidget;
     auto* column = new QVBoxLayout(lower_);
     column->setContentsMargins(0, look::lines(this, 0.4), 0, 0);
     auto* heading = new look::HeadRow(look::lines(this, 0.4));
     batch_title_ = look::section_title({});
+    batch_title_->setWordWrap(false); // the head row gives it a line of its own where it is long
     batch_title_->setObjectName(QStringLiteral("batch_title"));
     add_piece_ = look::button("add_piece", tr("&Add a piece…"));
     change_ = look::button("change_batch", tr("&Change the batch…"));

@@ -113,7 +113,7 @@ void PlanPage::build_pieces(QVBoxLayout* column) {
     piece_grid_->setColumnStretch(1, 1);
     piece_grid_->setColumnStretch(2, 2);
     column->addLayout(piece_grid_);
-    auto* buttons = new look::SideBySide(26);
+    auto* buttons = new look::SideBySide(20);
     auto* more = look::button("plan_more", tr("One piece &more"), look::ButtonLook::plain);
     auto* fewer = look::button("plan_fewer", tr("One piece &fewer"), look::ButtonLook::plain);
     buttons->add(more, 0);

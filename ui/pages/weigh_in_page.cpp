@@ -116,7 +116,7 @@ QWidget* WeighInPage::build_entry() {
     more->add(wet_, 1);
     column->addWidget(more);
     column->addWidget(note_);
-    auto* buttons = new look::SideBySide(20);
+    auto* buttons = new look::SideBySide(26);
     buttons->add(keep_, 0);
     buttons->add(pass, 0);
     buttons->add(new QHBoxLayout, 1);
