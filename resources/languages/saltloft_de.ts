@@ -7881,6 +7881,10 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
         <source>Weighed apart: %1 net; together: %2 net</source>
         <translation>Einzeln gewogen: %1 netto; zusammen: %2 netto</translation>
     </message>
+    <message>
+        <source>No other piece of this batch is at the same stage: there is none to weigh it with.</source>
+        <translation>Kein anderes Stück dieser Charge ist im gleichen Zustand: Es gibt keines, das mitgewogen werden könnte.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MixLines</name>

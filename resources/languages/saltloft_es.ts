@@ -7881,6 +7881,10 @@ Lleva registros y calcula; no decide si un alimento se puede comer.</translation
         <source>Weighed apart: %1 net; together: %2 net</source>
         <translation>Pesadas por separado: %1 neto; juntas: %2 neto</translation>
     </message>
+    <message>
+        <source>No other piece of this batch is at the same stage: there is none to weigh it with.</source>
+        <translation>Ninguna otra pieza de este lote está en la misma fase: no hay con cuál pesarla.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MixLines</name>

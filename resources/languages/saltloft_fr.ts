@@ -343,8 +343,8 @@
     <message numerus="yes">
         <source>Set to every %n day(s) here.</source>
         <translation>
-            <numerusform>Réglé ici : chaque jour.</numerusform>
-            <numerusform>Réglé ici : tous les %n jours.</numerusform>
+            <numerusform>Réglé ici&#xa0;: chaque jour.</numerusform>
+            <numerusform>Réglé ici&#xa0;: tous les %n jours.</numerusform>
         </translation>
     </message>
 </context>
@@ -356,7 +356,7 @@
     </message>
     <message>
         <source>Weight loss says how much water has gone, not whether a food may be eaten. Pieces at their target can be raw inside; pieces short of it can be finished. Look, touch, smell and cut before you decide. When in doubt, throw it out.</source>
-        <translation>La perte de poids dit combien d’eau est partie, non si un aliment peut être mangé. Des pièces qui ont atteint leur cible peuvent être crues à cœur ; d’autres, en deçà, peuvent être finies. Regardez, touchez, sentez et coupez avant de décider. Dans le doute, jetez.</translation>
+        <translation>La perte de poids dit combien d’eau est partie, non si un aliment peut être mangé. Des pièces qui ont atteint leur cible peuvent être crues à cœur&#xa0;; d’autres, en deçà, peuvent être finies. Regardez, touchez, sentez et coupez avant de décider. Dans le doute, jetez.</translation>
     </message>
     <message>
         <source>Curing salt is weighed, never guessed</source>
@@ -471,7 +471,7 @@
     </message>
     <message>
         <source>%1 Pa</source>
-        <translation>%1 Pa</translation>
+        <translation>%1&#xa0;Pa</translation>
     </message>
     <message>
         <source>From</source>
@@ -885,11 +885,11 @@
     </message>
     <message>
         <source>Curing salt No. 1 (6.25 % nitrite)</source>
-        <translation>Sel nitrité n° 1 (6,25 % de nitrite)</translation>
+        <translation>Sel nitrité n°&#xa0;1 (6,25&#xa0;% de nitrite)</translation>
     </message>
     <message>
         <source>Curing salt No. 2 (6.25 % nitrite, nitrate by label)</source>
-        <translation>Sel nitrité n° 2 (6,25 % de nitrite, nitrate selon l’étiquette)</translation>
+        <translation>Sel nitrité n°&#xa0;2 (6,25&#xa0;% de nitrite, nitrate selon l’étiquette)</translation>
     </message>
     <message>
         <source>Curing salt, UK (5.88 % nitrite)</source>
@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Soy and spirit by volume: weigh them.</source>
-        <translation>Sauce soja et alcool en volume : pesez-les.</translation>
+        <translation>Sauce soja et alcool en volume&#xa0;: pesez-les.</translation>
     </message>
     <message>
         <source>Soy sauce</source>
@@ -1333,7 +1333,7 @@
     </message>
     <message>
         <source>The casing day is the birthday of the piece: weigh it bare and dressed.</source>
-        <translation>Le jour de l’embossage est la naissance de la pièce : pesez-la nue, puis sous boyau.</translation>
+        <translation>Le jour de l’embossage est la naissance de la pièce&#xa0;: pesez-la nue, puis sous boyau.</translation>
     </message>
     <message>
         <source>The next weighing may be wet.</source>
@@ -1565,11 +1565,11 @@
     </message>
     <message>
         <source>for quality: fat turns rancid</source>
-        <translation>pour la qualité : le gras rancit</translation>
+        <translation>pour la qualité&#xa0;: le gras rancit</translation>
     </message>
     <message>
         <source>for quality; of whole hams on the bone</source>
-        <translation>pour la qualité ; de jambons entiers avec os</translation>
+        <translation>pour la qualité&#xa0;; de jambons entiers avec os</translation>
     </message>
     <message>
         <source>it goes on drying in the fridge</source>
@@ -1585,7 +1585,7 @@
     </message>
     <message>
         <source>without air some dangerous microbes grow better: only for pieces that are dry and salted through</source>
-        <translation>sans air, certains microbes dangereux se développent mieux : seulement pour des pièces sèches et salées à cœur</translation>
+        <translation>sans air, certains microbes dangereux se développent mieux&#xa0;: seulement pour des pièces sèches et salées à cœur</translation>
     </message>
 </context>
 <context>
@@ -1971,7 +1971,7 @@
     </message>
     <message>
         <source>&quot;Even&quot; must mean between 50 and 99 % of the mean at the centre.</source>
-        <translation>« Équilibré » doit signifier entre 50 et 99 % de la moyenne au cœur.</translation>
+        <translation>«&#xa0;Équilibré&#xa0;» doit signifier entre 50 et 99&#xa0;% de la moyenne au cœur.</translation>
     </message>
     <message>
         <source>The planned time must be between none and ten years.</source>
@@ -1991,15 +1991,15 @@
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day). With {fat} fat there is little water left to lose: a fatty piece can be as dry as it gets below its target.</source>
-        <translation>Courbe presque plate à {loss} ({per_day} par jour). Avec {fat} de gras, il reste peu d’eau à perdre : une pièce grasse peut être aussi sèche que possible en deçà de sa cible.</translation>
+        <translation>Courbe presque plate à {loss} ({per_day} par jour). Avec {fat} de gras, il reste peu d’eau à perdre&#xa0;: une pièce grasse peut être aussi sèche que possible en deçà de sa cible.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day), though the piece is lean. Ask the air first: humidity {humidity}. In wet air it stops before it is dry.</source>
-        <translation>Courbe presque plate à {loss} ({per_day} par jour), bien que la pièce soit maigre. Voyez d’abord l’air : humidité {humidity}. Dans un air humide, elle s’arrête avant d’être sèche.</translation>
+        <translation>Courbe presque plate à {loss} ({per_day} par jour), bien que la pièce soit maigre. Voyez d’abord l’air&#xa0;: humidité {humidity}. Dans un air humide, elle s’arrête avant d’être sèche.</translation>
     </message>
     <message>
         <source>Nearly flat at {loss} ({per_day} a day) with a soft centre: a dry rim may hold the water in. Rest it in a bag, then dry on in wetter air.</source>
-        <translation>Courbe presque plate à {loss} ({per_day} par jour) avec un cœur mou : un croûtage peut retenir l’eau. Mettez-la au repos en sachet, puis séchez dans un air plus humide.</translation>
+        <translation>Courbe presque plate à {loss} ({per_day} par jour) avec un cœur mou&#xa0;: un croûtage peut retenir l’eau. Mettez-la au repos en sachet, puis séchez dans un air plus humide.</translation>
     </message>
     <message>
         <source>The loss levels off near {levels_off}; the target of {target} is not in sight in this air. Change the air or the target.</source>
@@ -2007,7 +2007,7 @@
     </message>
     <message>
         <source>It weighs {net}, more than at its start ({start}). Was it washed, coated or dressed? Enter that, or correct the weighing.</source>
-        <translation>Elle pèse {net}, plus qu’au départ ({start}). A-t-elle été lavée, enrobée, mise sous boyau ou filet ? Saisissez-le, ou corrigez la pesée.</translation>
+        <translation>Elle pèse {net}, plus qu’au départ ({start}). A-t-elle été lavée, enrobée, mise sous boyau ou filet&#xa0;? Saisissez-le, ou corrigez la pesée.</translation>
     </message>
     <message>
         <source>{net} is less than the dry matter of {start} at the start. Look for a wrong weight, a tare or a cut that was not entered.</source>
@@ -2087,7 +2087,7 @@
     </message>
     <message>
         <source>{pieces} pieces weighed on {at} stepped by {shift} the same way. That points to the scale or its zero, not to the meat: check it with a known weight.</source>
-        <translation>{pieces} pièces pesées le {at} se sont décalées de {shift} dans le même sens. Cela désigne la balance ou son zéro, non la viande : contrôlez-la avec un poids connu.</translation>
+        <translation>{pieces} pièces pesées le {at} se sont décalées de {shift} dans le même sens. Cela désigne la balance ou son zéro, non la viande&#xa0;: contrôlez-la avec un poids connu.</translation>
     </message>
     <message>
         <source>The loss has nearly stopped ({rate_per_day} a day). A firm piece may be finished or fat; a soft one may have dried hard outside; a wet chamber slows all.</source>
@@ -2095,11 +2095,11 @@
     </message>
     <message>
         <source>It lost {loss} in {over}: the outside is drying faster than the inside can follow. Look for a hard rim; more humidity or a rest in a bag evens it out.</source>
-        <translation>Elle a perdu {loss} en {over} : l’extérieur sèche plus vite que l’intérieur ne peut suivre. Cherchez un croûtage ; plus d’humidité ou un repos en sachet l’égalise.</translation>
+        <translation>Elle a perdu {loss} en {over}&#xa0;: l’extérieur sèche plus vite que l’intérieur ne peut suivre. Cherchez un croûtage&#xa0;; plus d’humidité ou un repos en sachet l’égalise.</translation>
     </message>
     <message>
         <source>It weighs {gain} more than before ({at}). Was it washed, coated or dressed? Enter that as an event, or correct the weighing.</source>
-        <translation>Elle pèse {gain} de plus qu’avant ({at}). A-t-elle été lavée, enrobée, mise sous boyau ou filet ? Saisissez-le comme événement, ou corrigez la pesée.</translation>
+        <translation>Elle pèse {gain} de plus qu’avant ({at}). A-t-elle été lavée, enrobée, mise sous boyau ou filet&#xa0;? Saisissez-le comme événement, ou corrigez la pesée.</translation>
     </message>
     <message>
         <source>The losses speak for about {implied} in the air, the log says {logged}. Check the hygrometer over a salt slurry.</source>
@@ -2315,7 +2315,7 @@
     </message>
     <message>
         <source>{ingredient}: how strong is it? Enter the nitrite and nitrate from its label. Curing salts differ tenfold.</source>
-        <translation>{ingredient} : quelle est sa teneur ? Saisissez le nitrite et le nitrate lus sur l’étiquette. La teneur des sels nitrités varie de un à dix.</translation>
+        <translation>{ingredient}&#xa0;: quelle est sa teneur&#xa0;? Saisissez le nitrite et le nitrate lus sur l’étiquette. La teneur des sels nitrités varie de un à dix.</translation>
     </message>
     <message>
         <source>{ingredient}: a strength of {found} looks like a proportion typed as percent. 0.0625 on a sheet is 6.25 %. Enter what the label says.</source>
@@ -2467,11 +2467,11 @@
     </message>
     <message>
         <source>Your wish for {what} ({asked}) cannot be met with what you hold: it comes to {found}, short by {by}.</source>
-        <translation>Votre souhait pour {what} ({asked}) ne peut pas être satisfait avec les lignes fixes : on arrive à {found}, il manque {by}.</translation>
+        <translation>Votre souhait pour {what} ({asked}) ne peut pas être satisfait avec les lignes fixes&#xa0;: on arrive à {found}, il manque {by}.</translation>
     </message>
     <message>
         <source>What you hold brings more {what} than the limit of {asked}: {found}.</source>
-        <translation>Les lignes fixes apportent plus de {what} que la limite de {asked} : {found}.</translation>
+        <translation>Les lignes fixes apportent plus de {what} que la limite de {asked}&#xa0;: {found}.</translation>
     </message>
     <message>
         <source>{ingredient}: {found} of the meat is about ten times what is usual. A slipped decimal?</source>
@@ -2687,7 +2687,7 @@
     </message>
     <message>
         <source>A caution is taken on by a person: say who it is.</source>
-        <translation>Une mise en garde est assumée par une personne : dites qui.</translation>
+        <translation>Une mise en garde est assumée par une personne&#xa0;: dites qui.</translation>
     </message>
 </context>
 <context>
@@ -2860,7 +2860,7 @@
     </message>
     <message>
         <source>The book as it is now is not deleted: it stays in the same folder, with “replaced” and the moment added to its name.</source>
-        <translation>Le registre actuel n’est pas supprimé : il reste dans le même dossier, avec « replaced », la date et l’heure ajoutés à son nom.</translation>
+        <translation>Le registre actuel n’est pas supprimé&#xa0;: il reste dans le même dossier, avec «&#xa0;replaced&#xa0;», la date et l’heure ajoutés à son nom.</translation>
     </message>
     <message>
         <source>The book is sound: its pages, indexes, links and climate roll-ups agree.</source>
@@ -2868,7 +2868,7 @@
     </message>
     <message>
         <source>Your entries and readings are whole. Sums made from climate readings do not agree with them (places: %1), so charts and hours of air may be wrong. They can be made anew from the readings.</source>
-        <translation>Vos entrées et vos mesures sont intactes. Des cumuls calculés à partir des mesures de climat ne concordent pas avec elles (endroits : %1) ; les graphiques et les heures d’air peuvent donc être faux. Ils peuvent être recalculés à partir des mesures.</translation>
+        <translation>Vos entrées et vos mesures sont intactes. Des cumuls calculés à partir des mesures de climat ne concordent pas avec elles (endroits&#xa0;: %1)&#xa0;; les graphiques et les heures d’air peuvent donc être faux. Ils peuvent être recalculés à partir des mesures.</translation>
     </message>
     <message>
         <source>The book is damaged (places found: %1; they are listed below). Write nothing more into it. Restore a backup, or salvage what can be read into a new book.</source>
@@ -5426,7 +5426,7 @@
     </message>
     <message>
         <source>When a piece is signed as done, pack it here: whole, cut, under vacuum or frozen. The list then shows what to eat first, what is left, and where everything went.</source>
-        <translation>Quand une pièce est signée comme finie, conditionnez-la ici : entière, entamée, sous vide ou congelée. La liste montre ensuite quoi manger d’abord, ce qui reste et où tout est parti.</translation>
+        <translation>Quand une pièce est signée comme finie, conditionnez-la ici&#xa0;: entière, entamée, sous vide ou congelée. La liste montre ensuite quoi manger d’abord, ce qui reste et où tout est parti.</translation>
     </message>
     <message>
         <source>Pack a finished piece</source>
@@ -5620,7 +5620,7 @@
     </message>
     <message>
         <source>Once a batch is planned, this page lists each day&apos;s work across all batches: turning, rubbing, weighing, looking at the chambers, judging what is ready. One key ticks a line off; what was missed stays at the top.</source>
-        <translation>Dès qu’un lot est planifié, cette page liste le travail de chaque jour pour tous les lots : retourner, frotter, peser, inspecter les chambres, juger ce qui est prêt. Une touche coche une ligne ; ce qui a été manqué reste en haut.</translation>
+        <translation>Dès qu’un lot est planifié, cette page liste le travail de chaque jour pour tous les lots&#xa0;: retourner, frotter, peser, inspecter les chambres, juger ce qui est prêt. Une touche coche une ligne&#xa0;; ce qui a été manqué reste en haut.</translation>
     </message>
     <message>
         <source>Plan a batch</source>
@@ -5890,7 +5890,7 @@
     </message>
     <message>
         <source>Equal drying power: %1 at %2 draws water as strongly as %3 at %4. How far the piece can dry follows from humidity almost alone.</source>
-        <translation>Pouvoir desséchant égal : %1 à %2 tire l’eau aussi fort que %3 à %4. Jusqu’où la pièce peut sécher dépend presque de la seule humidité.</translation>
+        <translation>Pouvoir desséchant égal&#xa0;: %1 à %2 tire l’eau aussi fort que %3 à %4. Jusqu’où la pièce peut sécher dépend presque de la seule humidité.</translation>
     </message>
     <message>
         <source>%1 lies in the cited growth range of %2 (%3 to %4), which %5 does not. %6</source>
@@ -7215,7 +7215,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>When a piece comes out of the cure, open it and choose &quot;What happened: hung to dry&quot;. From its second weighing on it stands here on a time axis with the interval in which it is expected to reach its target.</source>
-        <translation>Quand une pièce sort du sel, ouvrez-la et choisissez « Événement : mise à sécher ». Dès sa deuxième pesée, elle figure ici sur un axe de temps, avec l’intervalle où elle devrait atteindre sa cible.</translation>
+        <translation>Quand une pièce sort du sel, ouvrez-la et choisissez «&#xa0;Événement&#xa0;: mise à sécher&#xa0;». Dès sa deuxième pesée, elle figure ici sur un axe de temps, avec l’intervalle où elle devrait atteindre sa cible.</translation>
     </message>
     <message>
         <source>Ready by</source>
@@ -7493,8 +7493,8 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     <message numerus="yes">
         <source>Stopped. %n reading(s) were taken in before; Undo takes them back.</source>
         <translation>
-            <numerusform>Arrêté. %n mesure avait déjà été importée ; Annuler la retire.</numerusform>
-            <numerusform>Arrêté. %n mesures avaient déjà été importées ; Annuler les retire.</numerusform>
+            <numerusform>Arrêté. %n mesure avait déjà été importée&#xa0;; Annuler la retire.</numerusform>
+            <numerusform>Arrêté. %n mesures avaient déjà été importées&#xa0;; Annuler les retire.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -7548,7 +7548,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Raw and hung weight are both in the book, or the piece was never weighed. A weighing that was missed later needs nothing: the curve has no fixed rhythm.</source>
-        <translation>Le poids frais et le poids à l’accrochage sont tous deux dans le registre, ou la pièce n’a jamais été pesée. Une pesée oubliée plus tard ne demande rien : la courbe n’a pas de rythme fixe.</translation>
+        <translation>Le poids frais et le poids à l’accrochage sont tous deux dans le registre, ou la pièce n’a jamais été pesée. Une pesée oubliée plus tard ne demande rien&#xa0;: la courbe n’a pas de rythme fixe.</translation>
     </message>
     <message>
         <source>Which weight is lost</source>
@@ -7580,7 +7580,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Entered as an estimate it stands in the list with its range. Losses count from it and are as uncertain as it is; the curve does not lean on it. It can be undone.</source>
-        <translation>Saisi comme estimation, il figure dans la liste avec sa fourchette. Les pertes se comptent à partir de lui et sont aussi incertaines que lui ; la courbe ne s’appuie pas dessus. Cela peut être annulé.</translation>
+        <translation>Saisi comme estimation, il figure dans la liste avec sa fourchette. Les pertes se comptent à partir de lui et sont aussi incertaines que lui&#xa0;; la courbe ne s’appuie pas dessus. Cela peut être annulé.</translation>
     </message>
     <message>
         <source>Or leave it unknown</source>
@@ -7588,7 +7588,7 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     </message>
     <message>
         <source>Cancel, and nothing is made up: the days since hanging, the rate from weighing to weighing and the loss from every weight that is known are still counted. The target can be bound to one of those under Change.</source>
-        <translation>Annulez, et rien n’est inventé : les jours depuis l’accrochage, l’allure d’une pesée à l’autre et la perte à partir de chaque poids connu sont toujours comptés. La cible peut être liée à l’un d’eux sous Modifier.</translation>
+        <translation>Annulez, et rien n’est inventé&#xa0;: les jours depuis l’accrochage, l’allure d’une pesée à l’autre et la perte à partir de chaque poids connu sont toujours comptés. La cible peut être liée à l’un d’eux sous Modifier.</translation>
     </message>
     <message>
         <source>Enter the day, and the estimate stands here.</source>
@@ -7601,21 +7601,21 @@ Si c’est juste, appuyez encore une fois sur Valider.</translation>
     <message numerus="yes">
         <source>About %1; 8 in 10 such pieces lie between %2 and %3. From %n piece(s) of its batch and the air they hung in.</source>
         <translation>
-            <numerusform>Environ %1 ; 8 pièces semblables sur 10 se situent entre %2 et %3. D’après %n pièce de son lot et l’air où elle était accrochée.</numerusform>
-            <numerusform>Environ %1 ; 8 pièces semblables sur 10 se situent entre %2 et %3. D’après %n pièces de son lot et l’air où elles étaient accrochées.</numerusform>
+            <numerusform>Environ %1&#xa0;; 8 pièces semblables sur 10 se situent entre %2 et %3. D’après %n pièce de son lot et l’air où elle était accrochée.</numerusform>
+            <numerusform>Environ %1&#xa0;; 8 pièces semblables sur 10 se situent entre %2 et %3. D’après %n pièces de son lot et l’air où elles étaient accrochées.</numerusform>
         </translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a raw and a hung weight are needed.</source>
-        <translation>Aucune pièce du lot ne peut le dire : il en faut deux avec un poids frais et un poids à l’accrochage.</translation>
+        <translation>Aucune pièce du lot ne peut le dire&#xa0;: il en faut deux avec un poids frais et un poids à l’accrochage.</translation>
     </message>
     <message>
         <source>No sibling can say: two pieces of the batch with a hung weight, five weighings and half their target lost are needed.</source>
-        <translation>Aucune pièce du lot ne peut le dire : il en faut deux avec un poids à l’accrochage, cinq pesées et la moitié de leur cible perdue.</translation>
+        <translation>Aucune pièce du lot ne peut le dire&#xa0;: il en faut deux avec un poids à l’accrochage, cinq pesées et la moitié de leur cible perdue.</translation>
     </message>
     <message>
         <source>By its form and the air alone it lay between %1 and %2: too wide to count from.</source>
-        <translation>D’après sa forme et l’air seuls, il se situait entre %1 et %2 : trop large pour servir de départ.</translation>
+        <translation>D’après sa forme et l’air seuls, il se situait entre %1 et %2&#xa0;: trop large pour servir de départ.</translation>
     </message>
     <message>
         <source>There is no estimate to enter yet.</source>
@@ -7776,7 +7776,7 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
 Planifier, peser et suivre la viande salée et séchée à l’air.
 
 Logiciel libre sous licence publique générale GNU, version 3 ou ultérieure.
-Il tient un registre et calcule ; il ne décide pas si un aliment peut être mangé.</translation>
+Il tient un registre et calcule&#xa0;; il ne décide pas si un aliment peut être mangé.</translation>
     </message>
     <message>
         <source>The demonstration book is made anew each time; there is nothing to restore.</source>
@@ -7880,6 +7880,10 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     <message>
         <source>Weighed apart: %1 net; together: %2 net</source>
         <translation>Pesées séparément&#xa0;: %1 net&#xa0;; ensemble&#xa0;: %2 net</translation>
+    </message>
+    <message>
+        <source>No other piece of this batch is at the same stage: there is none to weigh it with.</source>
+        <translation>Aucune autre pièce de ce lot n’en est au même stade : il n’y en a pas à peser avec elle.</translation>
     </message>
 </context>
 <context>
@@ -8276,7 +8280,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>Stopped. To mend before this can be used: %1.</source>
-        <translation>Bloqué. À corriger avant tout emploi : %1.</translation>
+        <translation>Bloqué. À corriger avant tout emploi&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Cautions to read and take on by name: %1.</source>
@@ -8296,7 +8300,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>Mend the stops first: something is not known yet.</source>
-        <translation>Corrigez d’abord les points bloquants : quelque chose n’est pas encore connu.</translation>
+        <translation>Corrigez d’abord les points bloquants&#xa0;: quelque chose n’est pas encore connu.</translation>
     </message>
     <message>
         <source>Found: the lines not held were changed.</source>
@@ -8390,7 +8394,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
+        <translation>Dites qui assume les mises en garde&#xa0;: choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -9503,7 +9507,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>A start weight was never written down: what its siblings say it was.</source>
-        <translation>Un poids de départ n’a jamais été noté : ce qu’en disent les autres pièces du lot.</translation>
+        <translation>Un poids de départ n’a jamais été noté&#xa0;: ce qu’en disent les autres pièces du lot.</translation>
     </message>
     <message>
         <source>the fridge or chamber failed…</source>
@@ -10201,7 +10205,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>Evidence, not a verdict. A number says how much water has gone; your hand, nose and eye say the rest. Follow the code where you live and your laboratory.</source>
-        <translation>Des indices, pas un verdict. Un chiffre dit combien d’eau est partie ; votre main, votre nez et votre œil disent le reste. Suivez la réglementation en vigueur chez vous et votre laboratoire.</translation>
+        <translation>Des indices, pas un verdict. Un chiffre dit combien d’eau est partie&#xa0;; votre main, votre nez et votre œil disent le reste. Suivez la réglementation en vigueur chez vous et votre laboratoire.</translation>
     </message>
     <message>
         <source>Evidence</source>
@@ -10319,7 +10323,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>No photo of this piece yet. The cut face says more than a number does: take one, and the next batch can be held beside it.</source>
-        <translation>Pas encore de photo de cette pièce. La coupe en dit plus qu’un chiffre : prenez-en une, et le prochain lot pourra lui être comparé.</translation>
+        <translation>Pas encore de photo de cette pièce. La coupe en dit plus qu’un chiffre&#xa0;: prenez-en une, et le prochain lot pourra lui être comparé.</translation>
     </message>
     <message>
         <source>Finish it in warm a&amp;ir…</source>
@@ -10351,7 +10355,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>Say who signs: choose or type the name.</source>
-        <translation>Dites qui signe : choisissez ou tapez le nom.</translation>
+        <translation>Dites qui signe&#xa0;: choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -10764,7 +10768,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>Say who takes the cautions on: choose or type the name.</source>
-        <translation>Dites qui assume les mises en garde : choisissez ou tapez le nom.</translation>
+        <translation>Dites qui assume les mises en garde&#xa0;: choisissez ou tapez le nom.</translation>
     </message>
 </context>
 <context>
@@ -10944,7 +10948,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>A dehydrator or a low oven takes the last water out in hours. It also spends those hours where microbes grow. What stands here is reckoned from the piece&apos;s own pace and published figures; it judges nothing. Follow your own code.</source>
-        <translation>Un déshydrateur ou un four doux ôte la dernière eau en quelques heures. La pièce passe aussi ces heures là où les microbes se développent. Ce qui figure ici est calculé d’après l’allure propre de la pièce et des chiffres publiés ; cela ne juge rien. Suivez votre propre réglementation.</translation>
+        <translation>Un déshydrateur ou un four doux ôte la dernière eau en quelques heures. La pièce passe aussi ces heures là où les microbes se développent. Ce qui figure ici est calculé d’après l’allure propre de la pièce et des chiffres publiés&#xa0;; cela ne juge rien. Suivez votre propre réglementation.</translation>
     </message>
     <message>
         <source>&amp;Record in the book</source>
@@ -11079,7 +11083,7 @@ Il tient un registre et calcule ; il ne décide pas si un aliment peut être ma
     </message>
     <message>
         <source>The round lists every piece that is curing, resting or drying, in the order in which it hangs. Start a batch, then come back once a week: a number and Enter for each piece is all it takes.</source>
-        <translation>La tournée liste chaque pièce au sel, au repos ou en séchage, dans l’ordre d’accrochage. Commencez un lot, puis revenez une fois par semaine : un nombre et Entrée par pièce suffisent.</translation>
+        <translation>La tournée liste chaque pièce au sel, au repos ou en séchage, dans l’ordre d’accrochage. Commencez un lot, puis revenez une fois par semaine&#xa0;: un nombre et Entrée par pièce suffisent.</translation>
     </message>
     <message>
         <source>Pieces in hanging order</source>
@@ -11697,8 +11701,8 @@ L’entrée ne compte plus, mais reste lisible dans l’historique.</translation
     <message numerus="yes">
         <source>It would be %n day(s) late. A stronger dose or a shorter cure does not help: salt needs its time.</source>
         <translation>
-            <numerusform>Le retard serait de %n jour. Une dose plus forte ou un salage plus court n’y change rien : le sel a besoin de son temps.</numerusform>
-            <numerusform>Le retard serait de %n jours. Une dose plus forte ou un salage plus court n’y change rien : le sel a besoin de son temps.</numerusform>
+            <numerusform>Le retard serait de %n jour. Une dose plus forte ou un salage plus court n’y change rien&#xa0;: le sel a besoin de son temps.</numerusform>
+            <numerusform>Le retard serait de %n jours. Une dose plus forte ou un salage plus court n’y change rien&#xa0;: le sel a besoin de son temps.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

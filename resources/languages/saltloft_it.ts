@@ -7881,6 +7881,10 @@ Tiene registrazioni e calcola; non decide se un alimento si può mangiare.</tran
         <source>Weighed apart: %1 net; together: %2 net</source>
         <translation>Pesati separati: %1 netti; insieme: %2 netti</translation>
     </message>
+    <message>
+        <source>No other piece of this batch is at the same stage: there is none to weigh it with.</source>
+        <translation>Nessun altro pezzo di questa partita è alla stessa fase: non c’è nulla da pesare insieme.</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MixLines</name>

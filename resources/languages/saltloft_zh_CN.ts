@@ -7857,6 +7857,10 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
         <source>Weighed apart: %1 net; together: %2 net</source>
         <translation>分开称：净重 %1；一起称：净重 %2</translation>
     </message>
+    <message>
+        <source>No other piece of this batch is at the same stage: there is none to weigh it with.</source>
+        <translation>本批次没有处于同一阶段的其他肉块：没有可以一起称的。</translation>
+    </message>
 </context>
 <context>
     <name>ui::pages::MixLines</name>
