@@ -17,7 +17,8 @@ cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release \
   -DCMAKE_CXX_FLAGS_RELEASE="$flags -g0 -DNDEBUG" \
   -DCMAKE_EXE_LINKER_FLAGS="$(dpkg-buildflags --get LDFLAGS)" \
   -DCMAKE_POSITION_INDEPENDENT_CODE=ON -DCMAKE_SKIP_RPATH=ON \
-  -DSALTLOFT_TESTS=OFF -DSALTLOFT_BENCH=OFF >&2
+  -DSALTLOFT_TESTS=OFF -DSALTLOFT_BENCH=OFF \
+  -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=10 >&2
 cmake --build "$build" >&2
 (cd "$build" && rm -f ./*.deb && cpack -G DEB >&2)
 find "$build" -maxdepth 1 -name '*.deb'

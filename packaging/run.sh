@@ -3,7 +3,8 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 bash packaging/install.sh core ui
-cmake --preset release -DSALTLOFT_TESTS=OFF -DSALTLOFT_BENCH=OFF -B build/run >/dev/null
+cmake --preset release -DSALTLOFT_TESTS=OFF -DSALTLOFT_BENCH=OFF \
+  -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=10 -B build/run >/dev/null
 cmake --build build/run
 if [ -z "${DISPLAY:-}" ] && [ -z "${WAYLAND_DISPLAY:-}" ]; then
   cat <<'TEXT'
