@@ -5,6 +5,6 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 bash packaging/install.sh core ui
-cmake --preset debug >/dev/null
-cmake --build --preset debug --target make_manual
-QT_QPA_PLATFORM=offscreen build/debug/tests/screens/make_manual "${1:-build/manual}"
+cmake --preset whole >/dev/null
+cmake --build --preset whole --target make_manual
+QT_QPA_PLATFORM=offscreen build/whole/tests/screens/make_manual "${1:-build/manual}"
