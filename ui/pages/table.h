@@ -23,8 +23,8 @@ class Table : public QTableView {
     void fit_columns();
     /// Tables inside a scrolling page show all their rows instead of scrolling themselves.
     void grow_with_rows(bool grow);
-    /// Shows at least so many line heights and asks for no more; spare room comes on top. For tables
-    /// beside others in a page or form that scrolls where it is too low for them.
+    /// Shows at least so many line heights and asks for no more; spare room comes on top. For
+    /// tables beside others in a page or form that scrolls where it is too low for them.
     void set_least_height(double lines);
     /// This column takes all the spare room instead of sharing it out.
     void set_filling_column(int column) { filling_ = column; }

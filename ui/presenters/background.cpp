@@ -10,7 +10,8 @@ class Pool : public QThreadPool {
   public:
     Pool() {
         setMaxThreadCount(std::max(4, maxThreadCount()));
-        setThreadPriority(QThread::LowPriority); // where the system knows of it, the window is first
+        setThreadPriority(
+            QThread::LowPriority); // where the system knows of it, the window is first
     }
 };
 
