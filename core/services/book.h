@@ -96,6 +96,9 @@ class Book {
     [[nodiscard]] Rows<model::PieceEvent> events(model::PieceId piece) const;
 
     [[nodiscard]] Rows<model::Stage> stages(model::BatchId batch) const; ///< by order
+    /// Stages that ran in this chamber at any time of [from, to); by start.
+    [[nodiscard]] Rows<model::Stage> stages_in(model::ChamberId chamber, units::Instant from,
+                                               units::Instant to) const;
     [[nodiscard]] Rows<model::Stage> open_stages() const; ///< not ended, of open batches
     [[nodiscard]] Rows<model::IngredientUse> ingredient_uses(model::BatchId batch) const;
     [[nodiscard]] Rows<model::Acceptance> acceptances(model::BatchId batch) const;

@@ -182,6 +182,11 @@ Rows<model::PieceEvent> Book::events(model::PieceId piece) const {
 Rows<model::Stage> Book::stages(model::BatchId batch) const {
     return store_->read([&](Connection& book) { return store::stages(book, batch); });
 }
+Rows<model::Stage> Book::stages_in(model::ChamberId chamber, units::Instant from,
+                                   units::Instant to) const {
+    return store_->read(
+        [&](Connection& book) { return store::stages_in(book, chamber, from, to); });
+}
 Rows<model::Stage> Book::open_stages() const {
     return store_->read([](Connection& book) { return store::open_stages(book); });
 }

@@ -187,6 +187,14 @@ std::vector<Stage> stages(Connection& book, BatchId batch) {
     return select<Stage>(book, "WHERE batch_id = ? ORDER BY ordinal, id", batch);
 }
 
+std::vector<Stage> stages_in(Connection& book, model::ChamberId chamber, units::Instant from,
+                             units::Instant to) {
+    return select<Stage>(book,
+                         "WHERE chamber_id = ? AND started_at_s < ?"
+                         " AND (ended_at_s IS NULL OR ended_at_s > ?) ORDER BY started_at_s, id",
+                         chamber, to, from);
+}
+
 std::vector<Stage> open_stages(Connection& book) {
     return select<Stage>(book,
                          "WHERE ended_at_s IS NULL AND batch_id IN (SELECT id FROM batch WHERE"

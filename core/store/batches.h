@@ -33,6 +33,9 @@ std::vector<model::Outcome> outcomes(Connection& book);
 std::vector<model::Acceptance> acceptances(Connection& book, std::optional<model::BatchId> batch);
 
 std::vector<model::Stage> stages(Connection& book, model::BatchId batch); ///< by order
+/// Begun in this chamber and not ended before `from`, begun before `to`; by start.
+std::vector<model::Stage> stages_in(Connection& book, model::ChamberId chamber, units::Instant from,
+                                    units::Instant to);
 /// Not ended, of planned and running batches; by planned start.
 std::vector<model::Stage> open_stages(Connection& book);
 

@@ -305,19 +305,23 @@ void ChamberPage::ask_air() {
     request.to = end;
     request.from = end - Duration::days(window_->currentData().toDouble());
     request.pixels = std::max(200, chart_->width());
+    air_from_ = request.from;
+    air_to_ = request.to;
     desk_->ask(workspace_.book().path(), std::move(request));
 }
 
-std::vector<charts::ClimateStage> ChamberPage::stages_here() const {
+std::vector<charts::ClimateStage> ChamberPage::stages_here(Instant from, Instant to) const {
     std::vector<charts::ClimateStage> found;
     const auto* place = current();
-    for (const auto& batch : workspace_.rows(workspace_.book().batches())) {
-        for (const auto& stage : workspace_.rows(workspace_.book().stages(batch.id))) {
-            if (place != nullptr && stage.chamber == place->id && stage.started_at) {
-                found.push_back({*stage.started_at, stage.ended_at.value_or(workspace_.now()),
-                                 tr("%1 %2").arg(QString::fromStdString(batch.code),
-                                                 text::words(stage.what.kind))});
-            }
+    if (place == nullptr) {
+        return found;
+    }
+    for (const auto& stage : workspace_.rows(workspace_.book().stages_in(place->id, from, to))) {
+        const auto batch = workspace_.book().batch(stage.batch);
+        if (batch && stage.started_at) {
+            found.push_back({*stage.started_at, stage.ended_at.value_or(workspace_.now()),
+                             tr("%1 %2").arg(QString::fromStdString(batch->code),
+                                             text::words(stage.what.kind))});
         }
     }
     return found;
@@ -388,7 +392,7 @@ void ChamberPage::show_air() {
         input.curves.push_back({QString::fromStdString(one.sensor.name), one.series});
         findings.insert(findings.end(), one.findings.begin(), one.findings.end());
     }
-    input.stages = stages_here();
+    input.stages = stages_here(air_from_, air_to_);
     chart_->show_spec(charts::climate_chart(
         input, static_cast<charts::ClimateQuantity>(quantity_->currentIndex()), style));
     chart_->show_all();

@@ -73,13 +73,16 @@ class ChamberPage : public Page {
     void check_sensor();
     [[nodiscard]] const core::model::Chamber* current() const;
     [[nodiscard]] std::vector<core::model::Sensor> sensors_here() const;
-    [[nodiscard]] std::vector<charts::ClimateStage> stages_here() const;
+    [[nodiscard]] std::vector<charts::ClimateStage> stages_here(core::units::Instant from,
+                                                                core::units::Instant to) const;
     [[nodiscard]] std::optional<core::model::Sensor> marked_sensor() const;
 
     std::vector<core::model::Chamber> chambers_;
     std::vector<core::model::Sensor> sensors_;
     presenters::ChamberAirDesk* desk_;
     presenters::WatchedFolder* watched_;
+    core::units::Instant air_from_; ///< the window asked for last
+    core::units::Instant air_to_;
     std::optional<core::units::Instant> window_end_; ///< absent: up to the newest reading
     qint64 wanted_chamber_ = 0;
     bool filling_ = false;
