@@ -1646,6 +1646,11 @@
         <extracomment>a span of days, e.g. &quot;14 to 20 Mar 2026&quot;</extracomment>
         <translation>%1 bis %2</translation>
     </message>
+    <message>
+        <source>MMMM yyyy</source>
+        <extracomment>A month, in Qt&apos;s date format.</extracomment>
+        <translation>MMMM yyyy</translation>
+    </message>
 </context>
 <context>
     <name>ErrorWords</name>
@@ -4786,11 +4791,6 @@
     <message>
         <source>Bought less trimmed off less green weight: %1.</source>
         <translation>Eingekauft minus Abgeschnittenes minus Rohgewicht: %1.</translation>
-    </message>
-    <message>
-        <source>MMMM yyyy</source>
-        <extracomment>A month, in Qt&apos;s date format.</extracomment>
-        <translation>MMMM yyyy</translation>
     </message>
     <message>
         <source>planned</source>
@@ -11049,10 +11049,6 @@ Sie führt Aufzeichnungen und rechnet; ob etwas gegessen werden darf, entscheide
     <message>
         <source>Reckoned from published figures: its own pace is not known well enough.</source>
         <translation>Gerechnet nach veröffentlichten Zahlen: Das eigene Tempo ist nicht gut genug bekannt.</translation>
-    </message>
-    <message>
-        <source> (%1)</source>
-        <translation> (%1)</translation>
     </message>
     <message>
         <source>There is no answer to record yet.</source>

@@ -1646,6 +1646,11 @@
         <extracomment>a span of days, e.g. &quot;14 to 20 Mar 2026&quot;</extracomment>
         <translation>%1 au %2</translation>
     </message>
+    <message>
+        <source>MMMM yyyy</source>
+        <extracomment>A month, in Qt&apos;s date format.</extracomment>
+        <translation>MMMM yyyy</translation>
+    </message>
 </context>
 <context>
     <name>ErrorWords</name>
@@ -4788,11 +4793,6 @@
         <translation>Acheté moins parures moins poids frais&#xa0;: %1.</translation>
     </message>
     <message>
-        <source>MMMM yyyy</source>
-        <extracomment>A month, in Qt&apos;s date format.</extracomment>
-        <translation>MMMM yyyy</translation>
-    </message>
-    <message>
         <source>planned</source>
         <translation>prévu(e)</translation>
     </message>
@@ -7883,7 +7883,7 @@ Il tient un registre et calcule&#xa0;; il ne décide pas si un aliment peut êtr
     </message>
     <message>
         <source>No other piece of this batch is at the same stage: there is none to weigh it with.</source>
-        <translation>Aucune autre pièce de ce lot n’en est au même stade : il n’y en a pas à peser avec elle.</translation>
+        <translation>Aucune autre pièce de ce lot n’en est au même stade&#xa0;: il n’y en a pas à peser avec elle.</translation>
     </message>
 </context>
 <context>
@@ -11049,10 +11049,6 @@ Il tient un registre et calcule&#xa0;; il ne décide pas si un aliment peut êtr
     <message>
         <source>Reckoned from published figures: its own pace is not known well enough.</source>
         <translation>Calculé d’après des chiffres publiés&#xa0;: son allure propre n’est pas assez connue.</translation>
-    </message>
-    <message>
-        <source> (%1)</source>
-        <translation> (%1)</translation>
     </message>
     <message>
         <source>There is no answer to record yet.</source>

@@ -1643,6 +1643,11 @@
         <extracomment>a span of days, e.g. &quot;14 to 20 Mar 2026&quot;</extracomment>
         <translation>%1至%2</translation>
     </message>
+    <message>
+        <source>MMMM yyyy</source>
+        <extracomment>A month, in Qt&apos;s date format.</extracomment>
+        <translation>yyyy年M月</translation>
+    </message>
 </context>
 <context>
     <name>ErrorWords</name>
@@ -4774,11 +4779,6 @@
     <message>
         <source>Bought less trimmed off less green weight: %1.</source>
         <translation>购入减修整去除再减鲜重：%1。</translation>
-    </message>
-    <message>
-        <source>MMMM yyyy</source>
-        <extracomment>A month, in Qt&apos;s date format.</extracomment>
-        <translation>yyyy年M月</translation>
     </message>
     <message>
         <source>planned</source>
@@ -11017,10 +11017,6 @@ It keeps records and computes; it does not decide whether food may be eaten.</so
     <message>
         <source>Reckoned from published figures: its own pace is not known well enough.</source>
         <translation>根据已发表的数值推算：对其自身速度了解不足。</translation>
-    </message>
-    <message>
-        <source> (%1)</source>
-        <translation> （%1）</translation>
     </message>
     <message>
         <source>There is no answer to record yet.</source>

@@ -136,8 +136,7 @@ void CalendarPage::show_month() {
     model_->show_month(month_.year(), month_.month(), workspace_.today(),
                        [this](core::units::Day d) { return calendar_->entries(d); });
     view_->set_current_day(day);
-    month_title_->setText(workspace_.style().locale.standaloneMonthName(month_.month()) +
-                          QLatin1Char(' ') + QString::number(month_.year()));
+    month_title_->setText(text::month_words(text::to_day(month_), workspace_.style()));
     day_ = day;
     show_day();
 }

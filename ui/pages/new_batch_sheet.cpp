@@ -247,12 +247,8 @@ void NewBatchPage::show_findings(const core::model::Findings& findings) {
     for (const auto& finding : findings) {
         auto* banner =
             new look::Banner(("new_finding_" + QByteArray::number(number++)).constData());
-        QString sentence = text::finding_words(finding, workspace_.style());
-        if (finding.source) {
-            sentence +=
-                QStringLiteral(" (") + text::source_words(*finding.source) + QLatin1Char(')');
-        }
-        banner->say(text::severity_look(finding.severity), sentence);
+        banner->say(text::severity_look(finding.severity),
+                    text::finding_with_source(finding, workspace_.style()));
         findings_->addWidget(banner);
         stopped_ = stopped_ || finding.severity == Severity::stop;
     }

@@ -237,11 +237,8 @@ void PlanPage::show_findings() {
     for (const auto& finding : draft_->findings()) {
         const QByteArray name = "plan_finding_" + QByteArray::number(++n);
         auto* banner = new look::Banner(name.constData());
-        QString sentence = text::finding_words(finding, workspace_.style());
-        if (finding.source) {
-            sentence += QStringLiteral(" (%1)").arg(text::source_words(*finding.source));
-        }
-        banner->say(text::severity_look(finding.severity), sentence);
+        banner->say(text::severity_look(finding.severity),
+                    text::finding_with_source(finding, workspace_.style()));
         findings_->addWidget(banner);
     }
 }

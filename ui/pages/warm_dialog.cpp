@@ -136,11 +136,8 @@ void WarmDialog::show_findings(const core::model::Findings& findings) {
     for (const auto& finding : findings) {
         auto* banner =
             new look::Banner(("warm_finding_" + QByteArray::number(number++)).constData());
-        QString sentence = text::finding_words(finding, workspace().style());
-        if (finding.source) {
-            sentence += tr(" (%1)").arg(text::source_words(*finding.source));
-        }
-        banner->say(text::severity_look(finding.severity), sentence);
+        banner->say(text::severity_look(finding.severity),
+                    text::finding_with_source(finding, workspace().style()));
         findings_->addWidget(banner);
     }
 }

@@ -15,10 +15,7 @@ const auto shown = QStringLiteral("shown");
 core::model::Acceptance acceptance_of(const core::model::Finding& finding, const text::Style& style,
                                       core::units::Instant at,
                                       std::optional<core::model::PersonId> by, const QString& why) {
-    QString sentence = text::finding_words(finding, style);
-    if (finding.source) {
-        sentence += QStringLiteral(" (") + text::source_words(*finding.source) + QLatin1Char(')');
-    }
+    const QString sentence = text::finding_with_source(finding, style);
     core::model::Acceptance acceptance{.at = at};
     acceptance.code = finding.code;
     acceptance.place = finding.place;

@@ -132,7 +132,7 @@ QString last_before(const CalibrationMonth& of, const Instrument& instrument,
 Sheet calibration_sheet(const CalibrationMonth& of, const text::Style& style) {
     Sheet sheet;
     sheet.title = CalibrationText::tr("Calibration sheet");
-    sheet.subtitle = month_words(of.month, style);
+    sheet.subtitle = text::month_words(of.month, style);
     sheet.foot = sheet.title + QStringLiteral(" · ") + sheet.subtitle;
     sheet.point_size = 10;
     bool any = false;

@@ -103,8 +103,7 @@ std::vector<Printable> calibration_printables(const core::services::Book& book,
                                               core::units::Day today, const text::Style& style) {
     const auto sheet = [&](core::units::Day month) {
         const QString title =
-            PrintText::tr("Calibration sheet, %1")
-                .arg(style.locale.toString(text::to_qdate(month), QStringLiteral("MMMM yyyy")));
+            PrintText::tr("Calibration sheet, %1").arg(text::month_words(month, style));
         return Printable{title, title,
                          [&book, month, style] { return calibration_paper(book, month, style); }};
     };

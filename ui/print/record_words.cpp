@@ -24,11 +24,6 @@ QString moment_words(core::units::Instant at, const text::Style& style) {
            style.locale.toString(QTime(minute / 60, minute % 60), format);
 }
 
-QString month_words(core::units::Day day, const text::Style& style) {
-    //: A month, in Qt's date format.
-    return style.locale.toString(text::to_qdate(day), RecordText::tr("MMMM yyyy"));
-}
-
 QString words(core::model::BatchState state) {
     using State = core::model::BatchState;
     switch (state) {

@@ -17,7 +17,6 @@
 namespace ui::print {
 
 QString moment_words(core::units::Instant at, const text::Style& style);
-QString month_words(core::units::Day day, const text::Style& style); ///< "March 2026"
 
 QString words(core::model::BatchState state);
 QString words(core::model::PieceState state);

@@ -43,6 +43,11 @@ QString words(core::units::Day day, const Style& style) {
     return style.locale.toString(to_qdate(day), day_format());
 }
 
+QString month_words(core::units::Day in_it, const Style& style) {
+    //: A month, in Qt's date format.
+    return style.locale.toString(to_qdate(in_it), DateWords::tr("MMMM yyyy"));
+}
+
 QString short_words(core::units::Day day, const Style& style) {
     return style.locale.toString(to_qdate(day), short_day_format());
 }

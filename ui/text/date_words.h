@@ -22,6 +22,8 @@ QString axis_day_format();
 
 /// "14 Mar 2026" in the language's own order.
 QString words(core::units::Day day, const Style& style);
+/// "March 2026" in the language's own order.
+QString month_words(core::units::Day in_it, const Style& style);
 /// "Sat 14 Mar": for lists where the year is plain.
 QString short_words(core::units::Day day, const Style& style);
 /// "Sat 14 Mar, 18:30".

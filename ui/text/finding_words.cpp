@@ -109,6 +109,13 @@ QString finding_words(const core::model::Finding& finding, const Style& style) {
     return filled + text.mid(from);
 }
 
+QString finding_with_source(const core::model::Finding& finding, const Style& style) {
+    const QString sentence = finding_words(finding, style);
+    return finding.source ? sentence + QCoreApplication::translate("FindingWords", " (%1)")
+                                           .arg(source_words(*finding.source))
+                          : sentence;
+}
+
 QString severity_words(core::model::Severity severity) {
     switch (severity) {
     case core::model::Severity::note:

@@ -11,6 +11,8 @@ namespace ui::text {
 /// by code (finding_words_*.cpp); a code without one gets a sentence made from its place and
 /// values, never the bare code alone.
 QString finding_words(const core::model::Finding& finding, const Style& style);
+/// The same, with what it was checked against in brackets where that is known.
+QString finding_with_source(const core::model::Finding& finding, const Style& style);
 
 /// "Note", "Caution", "Stop": beside every finding, so that colour is not the only sign.
 QString severity_words(core::model::Severity severity);

@@ -24,6 +24,15 @@ TEST(FindingWords, AnUnknownCodeNeverStandsAlone) {
     EXPECT_TRUE(sentence.contains(QStringLiteral("12")));
 }
 
+TEST(FindingWords, SaysWhatItWasCheckedAgainstWhereThatIsKnown) {
+    core::model::Finding finding{.code = "weighing_off_curve"};
+    EXPECT_EQ(finding_with_source(finding, Style{}), finding_words(finding, Style{}));
+    finding.source = core::base::Source{.title = "A handbook"};
+    const QString sentence = finding_with_source(finding, Style{});
+    EXPECT_TRUE(sentence.startsWith(finding_words(finding, Style{}) + QStringLiteral(" (")));
+    EXPECT_TRUE(sentence.contains(QStringLiteral("A handbook"))) << sentence.toStdString();
+}
+
 TEST(FindingWords, NoSentenceIsAVerdict) {
     for (const QString& code : known_codes()) {
         const QString sentence = finding_words({.code = code.toStdString()}, Style{}).toLower();
