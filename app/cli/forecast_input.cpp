@@ -56,7 +56,7 @@ std::string file_sentence(const std::string& path, const core::base::Error& erro
 
 /// What was wrong and how to mend it, after "line N, column 'X': ".
 std::string fault_words(const exchange::TableFault& f) {
-    const std::string cell = fmt::format("'{}'", f.value);
+    std::string cell = fmt::format("'{}'", f.value);
     switch (f.fault) {
     case CellFault::missing:
         return "the cell is empty; fill it in or remove the line.";

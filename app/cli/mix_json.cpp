@@ -11,7 +11,6 @@ using core::mix::Dose;
 using core::mix::LimitCheck;
 using core::mix::MixSheet;
 using core::mix::ShareInterval;
-using core::units::Mass;
 using core::units::MassShare;
 using Json = nlohmann::ordered_json;
 

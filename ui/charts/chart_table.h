@@ -17,7 +17,7 @@ class ChartTable : public QTableView {
     /// The marked rows with the heads, or all rows when fewer than two are marked.
     [[nodiscard]] QString copied() const;
 
-  public Q_SLOTS:
+  public Q_SLOTS: // NOLINT(readability-redundant-access-specifiers): moc asks for it
     void copy();
 
   Q_SIGNALS:

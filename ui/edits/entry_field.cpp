@@ -123,7 +123,7 @@ void EntryField::check(bool show) {
     const auto plain = [](QString t) {
         return t.remove(QChar(QChar::Nbsp)).remove(QLatin1Char(' ')).toLower();
     };
-    const QString echo = *meaning;
+    const QString& echo = *meaning;
     const QString typed = plain(text());
     if (!echo.isEmpty() && plain(echo) != typed && plain(echo) != typed + plain(unit_->text())) {
         message_->setText(echo_mark() + echo);

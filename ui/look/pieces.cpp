@@ -5,6 +5,8 @@
 #include <QStyle>
 #include <QVBoxLayout>
 
+#include <cmath>
+
 namespace ui::look {
 namespace {
 
@@ -163,7 +165,7 @@ EmptyState::EmptyState(const char* object_name, const QString& title, const QStr
 }
 
 int lines(const QWidget* widget, double n) {
-    return static_cast<int>(QFontMetrics(widget->font()).height() * n + 0.5);
+    return static_cast<int>(std::lround(QFontMetrics(widget->font()).height() * n));
 }
 
 void set_look(QWidget* widget, const char* look) {

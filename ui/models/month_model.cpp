@@ -17,7 +17,7 @@ constexpr int week = 7;
 } // namespace
 
 MonthModel::MonthModel(const QLocale& locale, QObject* parent)
-    : QAbstractTableModel(parent), locale_(locale), cells_(weeks * week) {}
+    : QAbstractTableModel(parent), locale_(locale), cells_(std::size_t{weeks} * week) {}
 
 void MonthModel::show_month(int year, int month, core::units::Day today,
                             const std::function<std::vector<DayEntry>(core::units::Day)>& entries) {
@@ -43,7 +43,7 @@ void MonthModel::set_lanes(int row) {
     std::map<qint64, int> lane_of;
     std::set<std::pair<int, int>> taken; // lane, column
     const auto column_cells = [&](int column) -> std::vector<DayEntry>& {
-        return cells_[static_cast<std::size_t>(row * week + column)];
+        return cells_[static_cast<std::size_t>(row) * week + static_cast<std::size_t>(column)];
     };
     const auto covers = [&](int column, qint64 span) {
         const auto& cell = column_cells(column);

@@ -55,7 +55,7 @@ QModelIndex WorkModel::index_of(const QString& key) const {
     for (std::size_t p = 0; p < parts_.size(); ++p) {
         for (std::size_t l = 0; l < parts_[p].lines.size(); ++l) {
             if (parts_[p].lines[l].key == key) {
-                return createIndex(static_cast<int>(l), 0, static_cast<quintptr>(p + 1));
+                return createIndex(static_cast<int>(l), 0, quintptr{p} + 1);
             }
         }
     }

@@ -111,9 +111,9 @@ QString PrintDialog::save_as(const QString& path) {
         return {};
     }
     const auto pages = print::write_paper(*paper_, path, stamp(), workspace_.style());
-    const QString sentence = !pages        ? text::error_words(pages.error())
-                             : *pages == 0 ? tr("There is nothing to print.")
-                                           : tr("%n page(s) in %1.", nullptr, *pages).arg(path);
+    QString sentence = !pages        ? text::error_words(pages.error())
+                       : *pages == 0 ? tr("There is nothing to print.")
+                                     : tr("%n page(s) in %1.", nullptr, *pages).arg(path);
     said_->setText(sentence);
     return sentence;
 }

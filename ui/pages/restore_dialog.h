@@ -32,7 +32,7 @@ class RestoreDialog : public QDialog {
     /// For tests: the worker behind the list.
     [[nodiscard]] presenters::BookKeeping& keeping() { return *keeping_; }
 
-  public Q_SLOTS:
+  public Q_SLOTS: // NOLINT(readability-redundant-access-specifiers): moc asks for it
     void accept() override;
 
   private:

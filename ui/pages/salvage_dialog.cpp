@@ -20,9 +20,9 @@ namespace {
 QString free_name(const QString& damaged) {
     const QFileInfo file(damaged);
     for (int n = 1;; ++n) {
-        const QString name = file.path() + QLatin1Char('/') + file.completeBaseName() +
-                             (n == 1 ? QStringLiteral("-salvaged.saltloft")
-                                     : QStringLiteral("-salvaged-%1.saltloft").arg(n));
+        QString name = file.path() + QLatin1Char('/') + file.completeBaseName() +
+                       (n == 1 ? QStringLiteral("-salvaged.saltloft")
+                               : QStringLiteral("-salvaged-%1.saltloft").arg(n));
         if (!QFileInfo::exists(name)) {
             return name;
         }

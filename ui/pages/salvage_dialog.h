@@ -32,7 +32,7 @@ class SalvageDialog : public QDialog {
     /// For tests: the worker behind the form.
     [[nodiscard]] presenters::BookKeeping& keeping() { return *keeping_; }
 
-  public Q_SLOTS:
+  public Q_SLOTS: // NOLINT(readability-redundant-access-specifiers): moc asks for it
     void reject() override;
 
   private:

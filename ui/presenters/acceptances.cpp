@@ -27,7 +27,7 @@ core::model::Acceptance acceptance_of(const core::model::Finding& finding, const
 }
 
 QString acceptance_words(const core::model::Acceptance& acceptance) {
-    const QString detail = QString::fromStdString(acceptance.detail);
+    QString detail = QString::fromStdString(acceptance.detail);
     const auto json = QJsonDocument::fromJson(detail.toUtf8());
     if (json.isObject() && json.object().value(shown).isString()) {
         return json.object().value(shown).toString();

@@ -91,7 +91,7 @@ LostWeightAnswer estimate_lost_weight(const LostWeightQuestion& question) {
 LostWeight::LostWeight(const Workspace& workspace, const PieceLine& line, QObject* parent)
     : QObject(parent), record_{line.history, line.kin, {}}, hung_at_(line.hung_at),
       latest_([this](LostWeightAnswer answer) {
-          answer_ = std::move(answer);
+          answer_ = answer;
           Q_EMIT arrived();
       }) {
     core::services::PieceAir air(workspace.book(), workspace.now());

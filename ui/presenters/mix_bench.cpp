@@ -392,6 +392,7 @@ QString label_hint(IngredientKind kind) {
 
 std::vector<IngredientChoice> ingredient_choices(const std::vector<core::mix::OwnIngredient>& own) {
     std::vector<IngredientChoice> choices;
+    choices.reserve(own.size() + mix_facts().catalogue.entries().size());
     for (const auto& o : own) {
         choices.push_back({QString::fromStdString(o.id), QString::fromStdString(o.name), o.kind});
     }

@@ -114,7 +114,7 @@ bool any(const MixSheet& sheet, const MixSheet* other, ShareInterval Dose::*memb
 
 QString range_words(const ShareInterval& share, const text::Style& style) {
     const auto percent = [&](MassShare s) { return text::number_words(s.in_percent(), style, 2); };
-    const QString best = percent(share.best) + QStringLiteral(" %");
+    QString best = percent(share.best) + QStringLiteral(" %");
     if (percent(share.low) == percent(share.high)) {
         return best;
     }

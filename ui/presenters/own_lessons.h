@@ -55,7 +55,7 @@ class OwnLessons {
         std::string product;
         core::model::Form form{};
         std::optional<core::model::ChamberId> chamber;
-        auto operator<=>(const Kind&) const = default;
+        auto operator<=>(const Kind&) const = default; // NOLINT(modernize-use-nullptr): none here
     };
     struct Kept {
         std::int64_t revision = 0; ///< of the book, when it was last found to hold

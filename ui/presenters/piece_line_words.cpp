@@ -18,7 +18,7 @@ QString progress_words(const PieceLine& line, const text::Style& style) {
     if (!line.towards_target) {
         return text::unknown();
     }
-    const QString loss = text::words(line.towards_target->loss, style);
+    QString loss = text::words(line.towards_target->loss, style);
     if (!line.piece().target) {
         return loss;
     }

@@ -124,7 +124,7 @@ QString PlanCalendar::mark_of(Workspace& workspace) {
     if (kept && !kept->empty()) {
         return QString::fromStdString(*kept);
     }
-    const QString made = QUuid::createUuid().toString(QUuid::WithoutBraces).left(13);
+    QString made = QUuid::createUuid().toString(QUuid::WithoutBraces).left(13);
     if (workspace.is_read_only()) {
         return QStringLiteral("read-only");
     }

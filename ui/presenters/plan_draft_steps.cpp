@@ -46,7 +46,7 @@ QString range_words(core::units::RelativeHumidity low, core::units::RelativeHumi
 
 template <class Q>
 QString band_words(const Band<Q>& band, const text::Style& style) {
-    const QString start = range_words(band.low_at_start, band.high_at_start, style);
+    QString start = range_words(band.low_at_start, band.high_at_start, style);
     if (band.low_at_start == band.low_at_end && band.high_at_start == band.high_at_end) {
         return start;
     }
@@ -136,7 +136,7 @@ QString per_words(core::uptake::DayRule::Per per) {
 /// "1 days per cm plus 2: 10 days".
 QString rule_words(const core::uptake::RuleDays& days, const text::Style& style) {
     const auto& rule = *days.rule;
-    const QString result = PlanDraft::tr("%1 days").arg(span_words(
+    QString result = PlanDraft::tr("%1 days").arg(span_words(
         std::ceil(days.low.in_days() - 1e-6), std::ceil(days.high.in_days() - 1e-6), style));
     if (rule.per == core::uptake::DayRule::Per::nothing) {
         return result;

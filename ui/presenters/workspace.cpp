@@ -16,11 +16,11 @@ QString label_words(const core::services::UndoLabel& label, bool undo) {
 
 } // namespace
 
-Workspace::Workspace(core::services::Book book, Preferences preferences, QLocale desktop,
+Workspace::Workspace(core::services::Book book, Preferences preferences, const QLocale& desktop,
                      Clock clock, QObject* parent)
     : QObject(parent), book_(std::move(book)), preferences_(std::move(preferences)),
-      desktop_(std::move(desktop)), style_(style_of(preferences_, desktop_)),
-      clock_(std::move(clock)), lessons_(std::make_unique<OwnLessons>(book_)),
+      desktop_(desktop), style_(style_of(preferences_, desktop_)), clock_(std::move(clock)),
+      lessons_(std::make_unique<OwnLessons>(book_)),
       forecasts_(std::make_unique<Forecasts>(forecast_pieces)) {}
 
 Workspace::~Workspace() = default;

@@ -26,8 +26,8 @@ class Workspace : public QObject {
     using Clock = std::function<core::units::Instant()>;
 
     /// `clock` is the system's in the program and a fixed one in tests.
-    Workspace(core::services::Book book, Preferences preferences, QLocale desktop, Clock clock,
-              QObject* parent = nullptr);
+    Workspace(core::services::Book book, Preferences preferences, const QLocale& desktop,
+              Clock clock, QObject* parent = nullptr);
     ~Workspace() override;
 
     [[nodiscard]] const core::services::Book& book() const { return book_; }

@@ -108,7 +108,7 @@ Table check_table(const CalibrationMonth& of, const Instrument& instrument,
                               initials(of, check.by)});
     }
     for (int i = 0; i < empty_lines; ++i) {
-        table.rows.push_back(std::vector<Cell>(table.columns.size(), QStringLiteral(" ")));
+        table.rows.emplace_back(table.columns.size(), QStringLiteral(" "));
     }
     return table;
 }
@@ -141,25 +141,25 @@ Sheet calibration_sheet(const CalibrationMonth& of, const text::Style& style) {
             continue;
         }
         any = true;
-        sheet.blocks.push_back(
+        sheet.blocks.emplace_back(
             Heading{text_of(instrument.name) + QStringLiteral(" · ") + words(instrument.kind)});
         QString how = how_to(instrument.kind, style);
         if (instrument.check_every_days) {
             how += QLatin1Char(' ') + CalibrationText::tr("Set to every %n day(s) here.", nullptr,
                                                           *instrument.check_every_days);
         }
-        sheet.blocks.push_back(
+        sheet.blocks.emplace_back(
             Paragraph{how + QLatin1Char(' ') + last_before(of, instrument, style)});
-        sheet.blocks.push_back(check_table(of, instrument, style));
+        sheet.blocks.emplace_back(check_table(of, instrument, style));
     }
     if (!any) {
-        sheet.blocks.push_back(Paragraph{CalibrationText::tr("No instruments are registered.")});
+        sheet.blocks.emplace_back(Paragraph{CalibrationText::tr("No instruments are registered.")});
     }
-    sheet.blocks.push_back(Paragraph{
+    sheet.blocks.emplace_back(Paragraph{
         CalibrationText::tr("How to check and how far off an instrument may be is common "
                             "practice without a source: what your plan says goes before."),
         true});
-    sheet.blocks.push_back(
+    sheet.blocks.emplace_back(
         Signatures{{CalibrationText::tr("Checked by"), CalibrationText::tr("Responsible person")}});
     return sheet;
 }

@@ -79,8 +79,9 @@ std::vector<Block> cautions(const core::model::Findings& findings, const text::S
         return static_cast<int>(a->severity) > static_cast<int>(b->severity);
     });
     std::vector<Block> blocks;
+    blocks.reserve(sorted.size());
     for (const core::model::Finding* finding : sorted) {
-        blocks.push_back(
+        blocks.emplace_back(
             Notice{text::severity_words(finding->severity), text::finding_words(*finding, style)});
     }
     return blocks;
@@ -126,26 +127,26 @@ Sheet mix_bench_sheet(const core::mix::MixSheet& mix, const QString& title_line,
         }
     };
     add(cautions(mix.findings, style));
-    sheet.blocks.push_back(dose_fields(mix, style));
+    sheet.blocks.emplace_back(dose_fields(mix, style));
     if (mix.pieces.size() > 1) {
         for (const core::mix::PieceSheet& piece : mix.pieces) {
-            sheet.blocks.push_back(
+            sheet.blocks.emplace_back(
                 Heading{MixSheetText::tr("Piece %1: %2 of meat")
                             .arg(text_of(piece.code), text::words(piece.meat, style))});
-            sheet.blocks.push_back(line_table(piece.lines, style));
+            sheet.blocks.emplace_back(line_table(piece.lines, style));
         }
-        sheet.blocks.push_back(Heading{MixSheetText::tr("All pieces together")});
+        sheet.blocks.emplace_back(Heading{MixSheetText::tr("All pieces together")});
     } else {
-        sheet.blocks.push_back(Heading{MixSheetText::tr("Weigh out")});
+        sheet.blocks.emplace_back(Heading{MixSheetText::tr("Weigh out")});
     }
-    sheet.blocks.push_back(line_table(mix.lines, style));
-    sheet.blocks.push_back(limit_table(mix));
-    sheet.blocks.push_back(Paragraph{
+    sheet.blocks.emplace_back(line_table(mix.lines, style));
+    sheet.blocks.emplace_back(limit_table(mix));
+    sheet.blocks.emplace_back(Paragraph{
         MixSheetText::tr(
             "Weigh the curing salt on the finest scale, and read its strength off the bag in your "
             "hand. Follow local codes and licensed practice."),
         true});
-    sheet.blocks.push_back(
+    sheet.blocks.emplace_back(
         Signatures{{MixSheetText::tr("Weighed by"), MixSheetText::tr("Checked by")}});
     return sheet;
 }
@@ -160,7 +161,7 @@ Sheet mix_bench_sheet(const core::services::BatchRecord& record, const text::Sty
     sheet.subtitle = title;
     sheet.foot = title;
     sheet.point_size = bench_points;
-    sheet.blocks.push_back(Notice{
+    sheet.blocks.emplace_back(Notice{
         text::severity_words(core::model::Severity::stop),
         record.recipe
             ? MixSheetText::tr("No piece of this batch has a green weight: weigh the meat first.")

@@ -14,7 +14,8 @@ struct QrCode {
     int size = 0;           ///< modules a side
     std::vector<bool> dark; ///< row by row
     [[nodiscard]] bool is_dark(int row, int column) const {
-        return dark[static_cast<std::size_t>(row * size + column)];
+        return dark[static_cast<std::size_t>(row) * static_cast<std::size_t>(size) +
+                    static_cast<std::size_t>(column)];
     }
 };
 

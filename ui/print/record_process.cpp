@@ -168,10 +168,10 @@ Table RecordSections::weighing_table(core::model::PieceId piece) const {
 std::vector<Block> RecordSections::weighings() const {
     std::vector<Block> blocks{Heading{RecordText::tr("Weighings with corrections")}};
     for (const auto& piece : record_.entries.pieces) {
-        blocks.push_back(Heading{RecordText::tr("Piece %1").arg(text_of(piece.value.code)), 2});
-        blocks.push_back(weighing_table(piece.value.id));
+        blocks.emplace_back(Heading{RecordText::tr("Piece %1").arg(text_of(piece.value.code)), 2});
+        blocks.emplace_back(weighing_table(piece.value.id));
     }
-    blocks.push_back(Paragraph{
+    blocks.emplace_back(Paragraph{
         RecordText::tr(
             "Struck figures were corrected or taken back and no longer count; they stay readable."),
         true});

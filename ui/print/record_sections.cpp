@@ -116,7 +116,7 @@ std::vector<Block> RecordSections::identification() const {
     };
     std::vector<Block> blocks{Heading{RecordText::tr("Identification")}, std::move(fields)};
     if (!b.notes.empty()) {
-        blocks.push_back(Paragraph{text_of(b.notes)});
+        blocks.emplace_back(Paragraph{text_of(b.notes)});
     }
     return blocks;
 }
@@ -192,7 +192,7 @@ std::vector<Block> RecordSections::inputs() const {
 std::vector<Block> RecordSections::doses() const {
     std::vector<Block> blocks{Heading{RecordText::tr("Computed doses")}};
     if (!record_.mix) {
-        blocks.push_back(Paragraph{
+        blocks.emplace_back(Paragraph{
             record_.recipe
                 ? RecordText::tr("Not computed: no piece has a green weight.")
                 : RecordText::tr("Not computed: the batch keeps no recipe that can be read.")});
@@ -207,7 +207,7 @@ std::vector<Block> RecordSections::doses() const {
         {RecordText::tr("Sugar"), interval(mix.dose.sugar, style_, false)},
         {RecordText::tr("Nitrite, as sodium nitrite"), interval(mix.dose.nitrite, style_, true)},
         {RecordText::tr("Nitrate, as sodium nitrate"), interval(mix.dose.nitrate, style_, true)}};
-    blocks.push_back(std::move(doses));
+    blocks.emplace_back(std::move(doses));
 
     // What the bag holds decides the dose, so its strength is part of the record.
     Table lines;
@@ -227,7 +227,7 @@ std::vector<Block> RecordSections::doses() const {
                               : what.strength_from_label ? RecordText::tr("the label")
                                                          : RecordText::tr("the catalogue")});
     }
-    blocks.push_back(std::move(lines));
+    blocks.emplace_back(std::move(lines));
 
     Table limits;
     limits.columns = {{RecordText::tr("Limit"), Align::left, 5},
@@ -254,10 +254,10 @@ std::vector<Block> RecordSections::doses() const {
     limits.empty =
         RecordText::tr("No limit set was chosen for this recipe: the doses were not compared.");
     if (!record_.limit_set_name.empty()) {
-        blocks.push_back(Paragraph{RecordText::tr("Compared with the limit set: %1")
-                                       .arg(text::data_name(record_.limit_set_name))});
+        blocks.emplace_back(Paragraph{RecordText::tr("Compared with the limit set: %1")
+                                          .arg(text::data_name(record_.limit_set_name))});
     }
-    blocks.push_back(std::move(limits));
+    blocks.emplace_back(std::move(limits));
     return blocks;
 }
 

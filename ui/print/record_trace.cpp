@@ -120,15 +120,16 @@ std::vector<Block> RecordSections::balance() const {
     // Half a gram a pack move: each was rounded to what the scale shows.
     const double allowance = 0.5 * static_cast<double>(1 + record_.entries.pack_moves.size());
     if (b.unaccounted() > Mass::grams(allowance) || b.unaccounted() < Mass::grams(-allowance)) {
-        blocks.push_back(
+        blocks.emplace_back(
             Notice{RecordText::tr("Caution"),
                    RecordText::tr("The packs do not balance: %1 cannot be accounted for.")
                        .arg(text::words(b.unaccounted(), style_))});
     }
     if (b.bought && b.trimmed_off && b.green) {
         const Mass gap = *b.bought - *b.trimmed_off - *b.green;
-        blocks.push_back(Paragraph{RecordText::tr("Bought less trimmed off less green weight: %1.")
-                                       .arg(text::words(gap, style_))});
+        blocks.emplace_back(
+            Paragraph{RecordText::tr("Bought less trimmed off less green weight: %1.")
+                          .arg(text::words(gap, style_))});
     }
     return blocks;
 }

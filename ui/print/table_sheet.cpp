@@ -88,12 +88,12 @@ Sheet table_sheet(const QAbstractItemModel& model, const TablePaper& paper) {
         const QModelIndex upper = model.index(row, 0);
         if (model.rowCount(upper) > 0) {
             is_tree = true;
-            sheet.blocks.push_back(Heading{upper.data(Qt::DisplayRole).toString(), 2});
-            sheet.blocks.push_back(table_of(model, upper, paper));
+            sheet.blocks.emplace_back(Heading{upper.data(Qt::DisplayRole).toString(), 2});
+            sheet.blocks.emplace_back(table_of(model, upper, paper));
         }
     }
     if (!is_tree) {
-        sheet.blocks.push_back(table_of(model, {}, paper));
+        sheet.blocks.emplace_back(table_of(model, {}, paper));
     }
     return sheet;
 }

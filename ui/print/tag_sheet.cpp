@@ -96,10 +96,12 @@ void paint_tag(QPainter& painter, const QRectF& cell, const Tag& tag, TagSize si
         fields.push_back({TagText::tr("Loss"), tag.loss});
         fields.push_back({TagText::tr("Note"), QString()});
     }
-    const auto rows = static_cast<double>((fields.size() + 1) / 2);
+    const std::size_t row_count = (fields.size() + 1) / 2;
+    const auto rows = static_cast<double>(row_count);
     for (std::size_t i = 0; i < fields.size(); ++i) {
+        const std::size_t above = i / 2;
         const double column = static_cast<double>(i % 2);
-        const double row = static_cast<double>(i / 2);
+        const double row = static_cast<double>(above);
         paint_field(painter,
                     QRectF(below.left() + column * below.width() / 2,
                            below.top() + row * below.height() / rows, below.width() / 2 - gap,
@@ -116,7 +118,8 @@ int print_tags(const std::vector<Tag>& tags, TagSize size, QPagedPaintDevice& de
         return 0;
     }
     const Grid grid = grid_of(size);
-    const auto a_page = static_cast<std::size_t>(grid.columns * grid.rows);
+    const auto a_page =
+        static_cast<std::size_t>(grid.columns) * static_cast<std::size_t>(grid.rows);
     const QRectF page = painter.viewport();
     const QSizeF cell(page.width() / grid.columns, page.height() / grid.rows);
     int pages = 1;
@@ -128,8 +131,9 @@ int print_tags(const std::vector<Tag>& tags, TagSize size, QPagedPaintDevice& de
             ++pages;
         }
         const auto place = static_cast<int>(i % a_page);
+        const int above = place / grid.columns;
         const QRectF area(QPointF(page.left() + (place % grid.columns) * cell.width(),
-                                  page.top() + (place / grid.columns) * cell.height()),
+                                  page.top() + above * cell.height()),
                           cell);
         painter.setPen(QPen(QColor(0x90, 0x90, 0x90), 0, Qt::DashLine));
         painter.setBrush(Qt::NoBrush);

@@ -130,7 +130,7 @@ QString sentences_of_codes(const core::base::Error& error) {
 
 QString error_words(const core::base::Error& error) {
     if (error.code == ErrorCode::not_allowed || error.code == ErrorCode::conflict) {
-        if (const QString known = sentences_of_codes(error); !known.isEmpty()) {
+        if (QString known = sentences_of_codes(error); !known.isEmpty()) {
             return known;
         }
     }

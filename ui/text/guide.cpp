@@ -5,6 +5,7 @@
 #include <QRegularExpression>
 
 #include <span>
+#include <utility>
 
 namespace ui::text {
 
@@ -112,8 +113,7 @@ GuideChapter read_chapter(const QString& id, const QString& markdown) {
         }
         const QString title = match.captured(2).trimmed();
         chapter.sections.push_back(
-            {title, guide_slug(title), int(match.captured(1).size()), std::move(help)});
-        help.clear();
+            {title, guide_slug(title), int(match.captured(1).size()), std::exchange(help, {})});
         if (chapter.title.isEmpty()) {
             chapter.title = title;
         }

@@ -82,7 +82,7 @@ std::vector<LanguageChoice> language_choices() {
 QString language_for(const QString& preference, const QStringList& desktop_wishes) {
     const QStringList wishes = preference.isEmpty() ? desktop_wishes : QStringList{preference};
     for (const QString& wish : wishes) {
-        if (const QString code = file_code(wish); !code.isEmpty()) {
+        if (QString code = file_code(wish); !code.isEmpty()) {
             return code;
         }
     }
