@@ -14,7 +14,8 @@
 namespace ui::pages {
 namespace {
 
-constexpr qint64 largest_photo = qint64{12} * 1024 * 1024; // a phone's photo; the book should stay small
+constexpr qint64 largest_photo =
+    qint64{12} * 1024 * 1024; // a phone's photo; the book should stay small
 
 } // namespace
 
