@@ -83,6 +83,23 @@ std::vector<Include> includes_of_program() {
     return found;
 }
 
+/// No line below `top` matches, but for files named `but`.
+void expect_nowhere(const char* top, const std::regex& pattern, const std::string& why,
+                    const std::string& but = {}) {
+    for (const auto& entry : fs::recursive_directory_iterator(root / top)) {
+        if (!entry.is_regular_file() || entry.path().stem() == but) {
+            continue;
+        }
+        std::ifstream file(entry.path());
+        int number = 0;
+        for (std::string line; std::getline(file, line);) {
+            ++number;
+            EXPECT_FALSE(std::regex_search(line, pattern))
+                << entry.path() << ":" << number << ": " << why;
+        }
+    }
+}
+
 } // namespace
 
 TEST(Layers, ArrowsOnlyPointUpTheList) {
@@ -147,33 +164,11 @@ TEST(Layers, CoreKnowsNoQtAndNoClock) {
     }
     static const std::regex clock("(system_clock|steady_clock|high_resolution_clock)::now|"
                                   "\\bstd::time\\(|\\bgettimeofday\\b|\\blocaltime\\b");
-    for (const auto& entry : fs::recursive_directory_iterator(root / "core")) {
-        if (!entry.is_regular_file()) {
-            continue;
-        }
-        std::ifstream file(entry.path());
-        int number = 0;
-        for (std::string line; std::getline(file, line);) {
-            ++number;
-            EXPECT_FALSE(std::regex_search(line, clock))
-                << entry.path() << ":" << number << " reads a clock; take `now` as an argument";
-        }
-    }
+    expect_nowhere("core", clock, "reads a clock; take `now` as an argument");
 }
 
 TEST(Layers, LongWorkStaysOffQtsOwnThreads) {
     static const std::regex foreign("QtConcurrent::run|QThreadPool::globalInstance");
-    for (const auto& entry : fs::recursive_directory_iterator(root / "ui")) {
-        if (!entry.is_regular_file() || entry.path().stem() == "background") {
-            continue;
-        }
-        std::ifstream file(entry.path());
-        int number = 0;
-        for (std::string line; std::getline(file, line);) {
-            ++number;
-            EXPECT_FALSE(std::regex_search(line, foreign))
-                << entry.path() << ":" << number
-                << ": Qt paints on that pool and waits for it; use in_background()";
-        }
-    }
+    expect_nowhere("ui", foreign, "Qt paints on that pool and waits for it; use in_background()",
+                   "background");
 }

@@ -1,8 +1,9 @@
 #include "tests/screens/demo_window.h"
 
 #include "core/services/demo_book.h"
+#include "ui/text/languages.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QElapsedTimer>
 
 #include <cstdio>
@@ -29,6 +30,21 @@ std::unique_ptr<ui::presenters::Workspace> demo_workspace(const QString& path,
         std::move(*book), preferences, QLocale(QStringLiteral("en-GB")), [] { return story_end; });
     workspace->set_demo(true);
     return workspace;
+}
+
+QString speak_as_asked(QApplication& application, QStringList& arguments) {
+    QString language = QStringLiteral("en-GB");
+    if (const auto at = arguments.indexOf(QLatin1String("--language")); at >= 0) {
+        language = arguments.value(at + 1);
+        arguments.remove(at, 2);
+    }
+    QLocale::setDefault(QLocale(language));
+    if (!ui::text::load_texts(application, QString(language).replace(u'-', u'_')) &&
+        !ui::text::load_texts(application, language.section(u'-', 0, 0))) {
+        std::fprintf(stderr, "there are no texts for %s\n", qPrintable(language));
+        return {};
+    }
+    return language;
 }
 
 /// The row a page about one thing is shown with: something with a history.

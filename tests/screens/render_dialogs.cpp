@@ -29,7 +29,6 @@
 #include "ui/pages/weighing_dialog.h"
 #include "ui/pages/what_if_dialog.h"
 #include "ui/print/printable.h"
-#include "ui/text/languages.h"
 
 #include <QApplication>
 #include <QDir>
@@ -247,15 +246,8 @@ int main(int argc, char** argv) {
     use_small_screen(place.path());
     QApplication application(argc, argv);
     QStringList arguments = QCoreApplication::arguments();
-    QString language = QStringLiteral("en-GB");
-    if (const auto at = arguments.indexOf(QLatin1String("--language")); at >= 0) {
-        language = arguments.value(at + 1);
-        arguments.remove(at, 2);
-    }
-    QLocale::setDefault(QLocale(language));
-    if (!ui::text::load_texts(application, QString(language).replace(u'-', u'_')) &&
-        !ui::text::load_texts(application, language.section(u'-', 0, 0))) {
-        std::fprintf(stderr, "there are no texts for %s\n", qPrintable(language));
+    const QString language = speak_as_asked(application, arguments);
+    if (language.isEmpty()) {
         return 1;
     }
     const QString folder = arguments.value(1, QStringLiteral("build/screens"));

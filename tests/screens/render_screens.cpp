@@ -5,7 +5,6 @@
 #include "ui/look/theme.h"
 #include "ui/pages/main_window.h"
 #include "ui/pages/page_registry.h"
-#include "ui/text/languages.h"
 
 #include <QApplication>
 #include <QDir>
@@ -54,16 +53,8 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     QStringList arguments = QCoreApplication::arguments();
-    QString language = QStringLiteral("en-GB");
-    if (const auto at = arguments.indexOf(QLatin1String("--language")); at >= 0) {
-        language = arguments.value(at + 1);
-        arguments.remove(at, 2);
-    }
-    QLocale::setDefault(QLocale(language));
-    // Also a language that is not complete yet: what lacks is seen in English.
-    if (!ui::text::load_texts(application, QString(language).replace(u'-', u'_')) &&
-        !ui::text::load_texts(application, language.section(u'-', 0, 0))) {
-        std::fprintf(stderr, "there are no texts for %s\n", qPrintable(language));
+    const QString language = speak_as_asked(application, arguments);
+    if (language.isEmpty()) {
         return 1;
     }
     const QString folder = arguments.value(1, QStringLiteral("build/screens"));

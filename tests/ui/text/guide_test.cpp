@@ -3,7 +3,8 @@
 // tests/cli/guide_commands_test.cpp.
 #include "ui/text/guide.h"
 
-#include <QMap>
+#include "tests/support/ui/verdict_words.h"
+
 #include <QRegularExpression>
 #include <QSet>
 #include <QTextBlock>
@@ -153,17 +154,7 @@ TEST_P(GuideIn, OnlyMarksOfOursAreHiddenInComments) {
 }
 
 TEST_P(GuideIn, GivesNoVerdict) {
-    const QMap<QString, QString> words{
-        {QStringLiteral("en_GB"), QStringLiteral("\\b(un)?safe(ly|ty)?\\b")},
-        {QStringLiteral("de"),
-         QStringLiteral("\\b(sicher(e[nmrs]?)?|unbedenklich\\w*|gefahrlos\\w*)\\b")},
-        {QStringLiteral("it"), QStringLiteral("\\bsicur[oaie]\\b|senza (pericolo|rischi)")},
-        {QStringLiteral("es"), QStringLiteral("\\bsegur[oa]s?\\b|sin (peligro|riesgo)")},
-        {QStringLiteral("fr"), QStringLiteral("\\bs\u00FBre?s?\\b|sans (danger|risque)")},
-        {QStringLiteral("zh_CN"), QStringLiteral("\u5B89\u5168")}};
-    const QRegularExpression verdict(words[GetParam()],
-                                     QRegularExpression::CaseInsensitiveOption |
-                                         QRegularExpression::UseUnicodePropertiesOption);
+    const QRegularExpression verdict = test_support::verdict_in(GetParam());
     ASSERT_FALSE(verdict.pattern().isEmpty());
     for (const auto& chapter : guide.chapters) {
         const auto found = verdict.match(chapter.markdown);

@@ -5,6 +5,7 @@
 #include "core/planning/catalogue.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/ui/translation_file.h"
+#include "tests/support/ui/verdict_words.h"
 #include "ui/text/data_name.h"
 #include "ui/text/languages.h"
 
@@ -201,20 +202,10 @@ TEST(Languages, AKeyForTheKeyboardIsGivenWhereEnglishGivesOne) {
 TEST(Languages, NoLanguageGivesAVerdictOnSafety) {
     // The words for "safe"; where English denies it ("no figure here makes meat safe"), so may
     // they.
-    const std::map<QString, QString> words = {
-        {QStringLiteral("en"), QStringLiteral("\\bsafe(ly)?\\b")},
-        {QStringLiteral("de"),
-         QStringLiteral("\\b(sicher(e[nmrs]?)?|unbedenklich\\w*|gefahrlos\\w*)\\b")},
-        {QStringLiteral("it"), QStringLiteral("\\bsicur[oaie]\\b|senza (pericolo|rischi)")},
-        {QStringLiteral("es"), QStringLiteral("\\bsegur[oa]s?\\b|sin (peligro|riesgo)")},
-        {QStringLiteral("fr"), QStringLiteral("\\bsûre?s?\\b|sans (danger|risque)")},
-        {QStringLiteral("zh_CN"), QStringLiteral("安全")},
-    };
-    const QRegularExpression in_english(words.at(QStringLiteral("en")));
+    const QRegularExpression in_english = test_support::verdict_in(QStringLiteral("en"));
     each_text([&](const QString& language, const Translation& of, const QString& text) {
-        const QRegularExpression word(words.at(language),
-                                      QRegularExpression::CaseInsensitiveOption |
-                                          QRegularExpression::UseUnicodePropertiesOption);
+        const QRegularExpression word = test_support::verdict_in(language);
+        ASSERT_FALSE(word.pattern().isEmpty()) << language.toStdString();
         if (!in_english.match(of.source).hasMatch()) {
             EXPECT_FALSE(word.match(text).hasMatch())
                 << said(language, of) << "\n  " << text.toStdString();
