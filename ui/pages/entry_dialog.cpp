@@ -21,6 +21,7 @@ EntryDialog::EntryDialog(presenters::Workspace& workspace, const char* object_na
     outer->addWidget(look::section_title(title));
     auto* column = look::add_scrolled_column(outer, "dialog_scroll", title);
     form_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form_->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
     column->addLayout(form_);
     column->addLayout(below_);
@@ -42,7 +43,11 @@ EntryDialog::EntryDialog(presenters::Workspace& workspace, const char* object_na
 }
 
 void EntryDialog::add_row(const QString& label, QWidget* field) {
-    form_->addRow(look::field_label(label, field), field);
+    if (label.isEmpty()) {
+        form_->addRow(field); // a tick says itself what it is, and has the whole width for it
+    } else {
+        form_->addRow(look::field_label(label, field), field);
+    }
     if (auto* line = qobject_cast<QLineEdit*>(field)) {
         line->setCursorPosition(0); // a long text is read from its beginning
     }
