@@ -23,7 +23,6 @@
 
 namespace ui::pages {
 
-using presenters::OfferLine;
 using presenters::StepLine;
 
 namespace {
