@@ -63,7 +63,7 @@ void append(model::Findings& all, model::Findings more) {
 } // namespace
 
 Result<ChamberAir> chamber_air(const ClimateReader& reader, const ChamberAirRequest& request) {
-    ChamberAir air;
+    ChamberAir air{request.from, request.to};
     std::vector<std::vector<model::ClimateBucket>> hours;
     for (const auto& sensor : request.sensors) {
         auto series = reader.series(sensor, request.from, request.to, request.pixels);

@@ -33,11 +33,13 @@ struct SensorAir {
 };
 
 struct ChamberAir {
-    std::vector<SensorAir> sensors;
-    chamber::BandTime out_of_band; ///< of the first sensor, offsets applied
+    units::Instant from; ///< the window that was asked for
+    units::Instant to;
+    std::vector<SensorAir> sensors = {};
+    chamber::BandTime out_of_band = {}; ///< of the first sensor, offsets applied
     /// True when the time out of band was added up from quarter-hour means, as in long windows.
     bool by_quarter_hours = false;
-    model::Findings findings; ///< the two sensors against each other
+    model::Findings findings = {}; ///< the two sensors against each other
 };
 
 /// May run on a worker, with that worker's reader.

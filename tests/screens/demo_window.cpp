@@ -4,6 +4,7 @@
 #include "ui/text/languages.h"
 
 #include <QApplication>
+#include <QDir>
 #include <QElapsedTimer>
 
 #include <cstdio>
@@ -32,19 +33,23 @@ std::unique_ptr<ui::presenters::Workspace> demo_workspace(const QString& path,
     return workspace;
 }
 
-QString speak_as_asked(QApplication& application, QStringList& arguments) {
+Asked as_asked(QApplication& application, const QString& book) {
+    QStringList arguments = QCoreApplication::arguments();
     QString language = QStringLiteral("en-GB");
     if (const auto at = arguments.indexOf(QLatin1String("--language")); at >= 0) {
         language = arguments.value(at + 1);
         arguments.remove(at, 2);
     }
+    Asked asked{arguments.value(1, QStringLiteral("build/screens")), arguments.mid(2), nullptr};
     QLocale::setDefault(QLocale(language));
     if (!ui::text::load_texts(application, QString(language).replace(u'-', u'_')) &&
         !ui::text::load_texts(application, language.section(u'-', 0, 0))) {
         std::fprintf(stderr, "there are no texts for %s\n", qPrintable(language));
-        return {};
+        return asked;
     }
-    return language;
+    QDir().mkpath(asked.folder);
+    asked.workspace = demo_workspace(book, language);
+    return asked;
 }
 
 /// The row a page about one thing is shown with: something with a history.

@@ -18,10 +18,16 @@ extern const core::units::Instant story_end; ///< 14 November 2026, 09:00 UTC
 std::unique_ptr<ui::presenters::Workspace>
 demo_workspace(const QString& path, const QString& language = QStringLiteral("en-GB"));
 
-/// Takes "--language CODE" out of the program's arguments and makes the application speak it
-/// (default en-GB), also a language that is not complete yet: what lacks is seen in English. The
-/// code; empty after saying on standard error that there are no texts.
-QString speak_as_asked(QApplication& application, QStringList& arguments);
+/// What a program of pictures was asked for: FOLDER [--language CODE] [name...].
+struct Asked {
+    QString folder;     ///< made if it was not there
+    QStringList wanted; ///< empty: all
+    std::unique_ptr<ui::presenters::Workspace> workspace;
+};
+/// Reads the application's arguments, makes it speak the language (default en-GB; also one that is
+/// not complete yet: what lacks is seen in English) and makes the book at `book`. Without a
+/// workspace after saying on standard error why.
+Asked as_asked(QApplication& application, const QString& book);
 
 /// The row a page about one thing is shown with: something with a history. 0 for other pages.
 qint64 row_for(const QString& page, const core::services::Book& book);

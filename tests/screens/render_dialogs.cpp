@@ -245,15 +245,8 @@ int main(int argc, char** argv) {
     const QTemporaryDir place;
     use_small_screen(place.path());
     QApplication application(argc, argv);
-    QStringList arguments = QCoreApplication::arguments();
-    const QString language = speak_as_asked(application, arguments);
-    if (language.isEmpty()) {
-        return 1;
-    }
-    const QString folder = arguments.value(1, QStringLiteral("build/screens"));
-    const QStringList wanted = arguments.mid(2);
-    QDir().mkpath(folder);
-    auto workspace = demo_workspace(place.filePath(QStringLiteral("demo.saltloft")), language);
+    const auto [folder, wanted, workspace] =
+        as_asked(application, place.filePath(QStringLiteral("demo.saltloft")));
     if (!workspace) {
         return 1;
     }

@@ -52,16 +52,9 @@ void say_what_is_too_wide(const QWidget& window, const QString& name) {
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
-    QStringList arguments = QCoreApplication::arguments();
-    const QString language = speak_as_asked(application, arguments);
-    if (language.isEmpty()) {
-        return 1;
-    }
-    const QString folder = arguments.value(1, QStringLiteral("build/screens"));
-    const QStringList wanted = arguments.mid(2);
-    QDir().mkpath(folder);
-    QTemporaryDir place;
-    auto workspace = demo_workspace(place.filePath(QStringLiteral("demo.saltloft")), language);
+    const QTemporaryDir place;
+    const auto [folder, wanted, workspace] =
+        as_asked(application, place.filePath(QStringLiteral("demo.saltloft")));
     if (!workspace) {
         return 1;
     }

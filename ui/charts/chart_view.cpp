@@ -153,10 +153,6 @@ void ChartView::step(int points) {
     }
     const int last = static_cast<int>(all[series_].points.size()) - 1;
     point_ = point_ < 0 ? (points > 0 ? 0 : last) : std::clamp(point_ + points, 0, last);
-    read_point();
-}
-
-void ChartView::read_point() {
     read_at(series_, point_);
 }
 
@@ -184,7 +180,7 @@ void ChartView::next_series(int way) {
                 return std::abs(a.x - x) < std::abs(b.x - x);
             });
         point_ = on_a_point ? static_cast<int>(nearest - points.begin()) : 0;
-        read_point();
+        read_at(series_, point_);
         return;
     }
 }

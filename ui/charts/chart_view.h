@@ -52,7 +52,6 @@ class ChartView : public QWidget {
 
   private:
     void read(const QString& text);
-    void read_point();
     void read_at(int series_index, int point);
     void next_series(int way);
     QWidget* build_foot(const char* object_name);

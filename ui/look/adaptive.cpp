@@ -117,11 +117,20 @@ void SideBySide::add(QLayout* layout, int stretch) {
     box_->addLayout(layout, stretch);
 }
 
+void SideBySide::add_stretch() {
+    spare_ = new QSpacerItem(0, 0, QSizePolicy::Expanding, QSizePolicy::Minimum);
+    box_->addItem(spare_);
+}
+
 void SideBySide::turn() {
     const auto way =
         width() < look::lines(this, lines_) ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
     if (box_->direction() != way) {
         box_->setDirection(way);
+        if (spare_ != nullptr) { // below each other no height is to be spread
+            spare_->changeSize(0, 0, QSizePolicy::Expanding, QSizePolicy::Minimum);
+            box_->invalidate();
+        }
     }
     // Beside each other the widgets may need more than there is: the least width must not be the
     // sum of theirs, or the page would scroll sideways before it gets to turn.

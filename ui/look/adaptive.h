@@ -39,6 +39,8 @@ class SideBySide : public QWidget {
     SideBySide(double lines, QWidget* parent = nullptr);
     void add(QWidget* widget, int stretch);
     void add(QLayout* layout, int stretch);
+    /// Room behind the last one, which keeps buttons as narrow as their words.
+    void add_stretch();
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -47,6 +49,7 @@ class SideBySide : public QWidget {
   private:
     void turn();
     QBoxLayout* box_;
+    QSpacerItem* spare_ = nullptr;
     double lines_;
 };
 

@@ -41,16 +41,20 @@ void resize_in_lines(QWidget* window, double wide, double high) {
     window->resize(QSize(lines(window, wide), lines(window, high)).boundedTo(room_on_screen(on)));
 }
 
+void let_scroll(QScrollArea* area, QWidget* inside) {
+    inside->setProperty("look", QStringLiteral("scrolled"));
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setWidget(inside);
+}
+
 QVBoxLayout* add_scrolled_column(QVBoxLayout* outer, const char* object_name,
                                  const QString& title) {
     auto* scroll = named(new ScrolledColumn(outer->parentWidget()), object_name, title);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
     auto* inside = new QWidget;
-    inside->setProperty("look", QStringLiteral("scrolled"));
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, lines(scroll, 0.5), 0);
-    scroll->setWidget(inside);
+    let_scroll(scroll, inside);
     outer->addWidget(scroll, 1);
     return column;
 }

@@ -2,6 +2,7 @@
 
 #include "ui/charts/chart_view.h"
 #include "ui/look/adaptive.h"
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 #include "ui/pages/chamber_dialogs.h"
 #include "ui/pages/import_log_dialog.h"
@@ -35,11 +36,8 @@ namespace {
 
 /// In a small window, or with a large font, a tab scrolls instead of squeezing its chart.
 QScrollArea* scrolling(QWidget* tab, const char* object_name, const QString& name) {
-    tab->setProperty("look", QStringLiteral("scrolled"));
     auto* area = look::named(new QScrollArea, object_name, name);
-    area->setFocusPolicy(Qt::NoFocus); // its fields are reached one by one
-    area->setWidget(tab);
-    area->setWidgetResizable(true);
+    look::let_scroll(area, tab);
     area->setFrameShape(QFrame::NoFrame);
     return area;
 }
@@ -305,8 +303,6 @@ void ChamberPage::ask_air() {
     request.to = end;
     request.from = end - Duration::days(window_->currentData().toDouble());
     request.pixels = std::max(200, chart_->width());
-    air_from_ = request.from;
-    air_to_ = request.to;
     desk_->ask(workspace_.book().path(), std::move(request));
 }
 
@@ -392,7 +388,7 @@ void ChamberPage::show_air() {
         input.curves.push_back({QString::fromStdString(one.sensor.name), one.series});
         findings.insert(findings.end(), one.findings.begin(), one.findings.end());
     }
-    input.stages = stages_here(air_from_, air_to_);
+    input.stages = stages_here(answer->from, answer->to);
     chart_->show_spec(charts::climate_chart(
         input, static_cast<charts::ClimateQuantity>(quantity_->currentIndex()), style));
     chart_->show_all();

@@ -81,8 +81,6 @@ class ChamberPage : public Page {
     std::vector<core::model::Sensor> sensors_;
     presenters::ChamberAirDesk* desk_;
     presenters::WatchedFolder* watched_;
-    core::units::Instant air_from_ = core::units::Instant::from_unix_seconds(0); ///< asked for last
-    core::units::Instant air_to_ = air_from_;
     std::optional<core::units::Instant> window_end_; ///< absent: up to the newest reading
     qint64 wanted_chamber_ = 0;
     bool filling_ = false;

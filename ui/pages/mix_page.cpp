@@ -109,7 +109,7 @@ void MixPage::build_recipe(QVBoxLayout* column) {
         look::button("mix_add_own", tr("&Ingredient of my own..."), look::ButtonLook::plain);
     buttons->add(more, 0);
     buttons->add(own, 0);
-    buttons->add(new QHBoxLayout, 1);
+    buttons->add_stretch();
     inner->addWidget(buttons);
     column->addWidget(card);
     connect(more, &QPushButton::clicked, this, [this] { lines_->add_line(); });
@@ -253,7 +253,7 @@ void MixPage::build_results(QVBoxLayout* column) {
     use_ = look::button("mix_use", tr("Use it for a &batch…"));
     buttons->add(keep_, 0);
     buttons->add(use_, 0);
-    buttons->add(new QHBoxLayout, 1);
+    buttons->add_stretch();
     inner->addWidget(buttons);
     inner->addWidget(look::caption(
         tr("These sums are no verdict on the food. Local codes, licensed practice and laboratory "

@@ -1,6 +1,7 @@
 #include "ui/pages/page_frame.h"
 
 #include "ui/look/adaptive.h"
+#include "ui/look/fit.h"
 #include "ui/look/pieces.h"
 
 #include <QApplication>
@@ -39,15 +40,12 @@ PageFrame frame_page(Page* page, const QString& title) {
     auto* head = head_row(page, title);
     outer->addLayout(head);
     auto* scroll = look::named(new QScrollArea(page), "page_scroll", title);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
     auto* inside = new QWidget;
-    inside->setProperty("look", QStringLiteral("scrolled"));
     auto* body = new QVBoxLayout(inside);
     const int margin = look::lines(page, 1.0);
     body->setContentsMargins(margin, look::lines(page, 0.3), margin, margin);
     body->setSpacing(look::lines(page, 0.6));
-    scroll->setWidget(inside);
+    look::let_scroll(scroll, inside);
     outer->addWidget(scroll, 1);
     follow_focus(scroll);
     return {head, body};

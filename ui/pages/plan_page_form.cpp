@@ -118,7 +118,7 @@ void PlanPage::build_pieces(QVBoxLayout* column) {
     auto* fewer = look::button("plan_fewer", tr("One piece &fewer"), look::ButtonLook::plain);
     buttons->add(more, 0);
     buttons->add(fewer, 0);
-    buttons->add(new QHBoxLayout, 1);
+    buttons->add_stretch();
     column->addWidget(buttons);
     connect(more, &QPushButton::clicked, this, [this] {
         add_piece();

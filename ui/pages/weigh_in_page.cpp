@@ -119,7 +119,7 @@ QWidget* WeighInPage::build_entry() {
     auto* buttons = new look::SideBySide(26);
     buttons->add(keep_, 0);
     buttons->add(pass, 0);
-    buttons->add(new QHBoxLayout, 1);
+    buttons->add_stretch();
     column->addWidget(buttons);
     column->addWidget(result_);
     column->addStretch(1);

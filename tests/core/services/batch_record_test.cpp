@@ -3,8 +3,7 @@
 #include "core/services/batch_record.h"
 
 #include "core/services/demo_book.h"
-#include "core/store/climate.h"
-#include "core/store/store.h"
+#include "tests/support/climate_log.h"
 #include "tests/support/sample_entries.h"
 #include "tests/support/take.h"
 #include "tests/support/temp_folder.h"
@@ -78,14 +77,7 @@ class BatchRecordTest : public ::testing::Test {
             readings.push_back(
                 {at_s(at), Temperature::celsius(celsius), RelativeHumidity::percent(percent)});
         }
-        const auto kept = book.store().change([&](store::Connection& c) {
-            model::ClimateImport import{.sensor = probe.id, .made_at = at_s(test_now_s)};
-            import.file_name = "log.csv";
-            const auto id = store::begin_climate_import(c, import, "{}");
-            store::append_climate(c, id, readings);
-            store::end_climate_import(c, id, {.at = at_s(test_now_s)});
-        });
-        ASSERT_TRUE(kept.has_value());
+        saltloft::testing::keep_log(book, probe.id, readings);
     }
     BatchRecord record(model::BatchId batch) {
         return take(services::batch_record(book, batch, at_s(test_now_s)));

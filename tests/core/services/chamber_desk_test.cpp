@@ -1,8 +1,7 @@
 // The air of a chamber over a window: two sensors of round numbers, and the hours out of band.
 #include "core/services/chamber_desk.h"
 
-#include "core/store/climate.h"
-#include "core/store/store.h"
+#include "tests/support/climate_log.h"
 #include "tests/support/sample_entries.h"
 #include "tests/support/take.h"
 #include "tests/support/temp_folder.h"
@@ -63,14 +62,7 @@ class ChamberDesk : public ::testing::Test {
             readings.push_back({at_s(at), Temperature::celsius(celsius(n)),
                                 RelativeHumidity::percent(percent(n))});
         }
-        const auto kept = book.store().change([&](store::Connection& c) {
-            model::ClimateImport import{.sensor = of.id, .made_at = at_s(test_now_s)};
-            import.file_name = "log.csv";
-            const auto id = store::begin_climate_import(c, import, "{}");
-            store::append_climate(c, id, readings);
-            store::end_climate_import(c, id, {.at = at_s(test_now_s)});
-        });
-        ASSERT_TRUE(kept.has_value());
+        saltloft::testing::keep_log(book, of.id, readings);
     }
     /// Moves a little about `middle`, as air does.
     static Course about(double middle) {

@@ -2,9 +2,8 @@
 #include "core/services/keeping.h"
 
 #include "core/services/book.h"
-#include "core/store/climate.h"
-#include "core/store/store.h"
 #include "tests/support/book_dump.h"
+#include "tests/support/climate_log.h"
 #include "tests/support/sample_entries.h"
 #include "tests/support/take.h"
 #include "tests/support/temp_folder.h"
@@ -45,14 +44,7 @@ class Keeping : public ::testing::Test {
             readings.push_back(
                 {at_s(test_now_s - 86400 + i * 900), units::Temperature::celsius(12), {}});
         }
-        const auto kept = book.store().change([&](store::Connection& c) {
-            model::ClimateImport import{.sensor = probe, .made_at = at_s(test_now_s)};
-            import.file_name = "log.csv";
-            const auto id = store::begin_climate_import(c, import, "{}");
-            store::append_climate(c, id, readings);
-            store::end_climate_import(c, id, {.at = at_s(test_now_s)});
-        });
-        EXPECT_TRUE(kept.has_value());
+        saltloft::testing::keep_log(book, probe, readings);
     }
     actions::Performed does(const actions::Command& command) {
         return take(book.perform(command, context()));

@@ -1,8 +1,7 @@
 // What air a piece had in its stages: worked out by hand from logs of round numbers.
 #include "core/services/stage_air.h"
 
-#include "core/store/climate.h"
-#include "core/store/store.h"
+#include "tests/support/climate_log.h"
 #include "tests/support/sample_entries.h"
 #include "tests/support/take.h"
 #include "tests/support/temp_folder.h"
@@ -62,14 +61,7 @@ class StageAirTest : public ::testing::Test {
             readings.push_back(
                 {at_s(at), Temperature::celsius(celsius), RelativeHumidity::percent(percent)});
         }
-        const auto kept = book.store().change([&](store::Connection& c) {
-            model::ClimateImport import{.sensor = sensor, .made_at = at_s(test_now_s)};
-            import.file_name = "log.csv";
-            const auto id = store::begin_climate_import(c, import, "{}");
-            store::append_climate(c, id, readings);
-            store::end_climate_import(c, id, {.at = at_s(test_now_s)});
-        });
-        ASSERT_TRUE(kept.has_value());
+        saltloft::testing::keep_log(book, sensor, readings);
     }
     void moved(std::size_t to, double hours) {
         does(RecordEvent{{.piece = piece,
