@@ -15,7 +15,7 @@ namespace {
 using core::air::MoistAir;
 using Json = nlohmann::ordered_json;
 
-struct Options {
+struct AirOptions {
     std::string temperature;
     std::string humidity;
     std::string height;
@@ -66,7 +66,7 @@ std::string as_words(const MoistAir& air) {
                        air.specific_volume);
 }
 
-ExitCode refuse(const core::base::Error& error, const Options& options) {
+ExitCode refuse(const core::base::Error& error, const AirOptions& options) {
     if (error.where == "temperature") {
         return fail(ExitCode::wrong_use, "--temp '" + options.temperature +
                                              "' is outside -100 to 200 C; give the temperature "
@@ -77,7 +77,7 @@ ExitCode refuse(const core::base::Error& error, const Options& options) {
                     " at this pressure; give a lower temperature or humidity.");
 }
 
-ExitCode run(const Options& options) {
+ExitCode run(const AirOptions& options) {
     const auto t = read_argument(core::units::parse_temperature(options.temperature), "--temp",
                                  options.temperature, "13C");
     const auto rh = read_argument(core::units::parse_relative_humidity(options.humidity), "--rh",
@@ -108,7 +108,7 @@ ExitCode run(const Options& options) {
 } // namespace
 
 void register_air(CLI::App& root, ExitCode& exit_code) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<AirOptions>();
     auto* verb = root.add_subcommand("air", "What air of a temperature and humidity can carry");
     verb->add_option("--temp", options->temperature, "Air temperature, like 13C or 55F")
         ->required();

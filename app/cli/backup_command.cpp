@@ -9,12 +9,12 @@ namespace app::cli {
 
 namespace {
 
-struct Options {
+struct BackupOptions {
     std::string book;
     std::string out;
 };
 
-ExitCode back_up(const Options& options) {
+ExitCode back_up(const BackupOptions& options) {
     auto exit_code = ExitCode::done;
     const auto book = open_book(options.book, true, exit_code);
     if (!book) {
@@ -39,7 +39,7 @@ ExitCode back_up(const Options& options) {
 
 void register_backup(CLI::App& root, ExitCode& exit_code) {
     auto* verb = root.add_subcommand("backup", "Copy a book, also one in use, and verify the copy");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<BackupOptions>();
     verb->add_option("--book", options->book, "The book file")->required();
     verb->add_option("--out", options->out, "The file to make; must not be there")->required();
     verb->callback([options, &exit_code] { exit_code = back_up(*options); });

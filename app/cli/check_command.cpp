@@ -10,13 +10,13 @@ namespace app::cli {
 
 namespace {
 
-struct Options {
+struct CheckOptions {
     std::string book;
     bool repair = false;
 };
 
 std::optional<core::services::BookCheck> read_through(const core::services::Book& book,
-                                                      const Options& options) {
+                                                      const CheckOptions& options) {
     auto report = book.check_integrity(true);
     if (!report) {
         fail(ExitCode::unreadable, options.book + " " + words_for(report.error()));
@@ -25,7 +25,7 @@ std::optional<core::services::BookCheck> read_through(const core::services::Book
     return core::services::with_roll_ups_told(std::move(*report));
 }
 
-ExitCode tell(const core::services::BookCheck& found, const Options& options) {
+ExitCode tell(const core::services::BookCheck& found, const CheckOptions& options) {
     for (const std::string& problem : found.report.problems) {
         std::printf("%s\n", problem.c_str());
     }
@@ -44,7 +44,7 @@ ExitCode tell(const core::services::BookCheck& found, const Options& options) {
     return ExitCode::done;
 }
 
-ExitCode check(const Options& options) {
+ExitCode check(const CheckOptions& options) {
     auto exit_code = ExitCode::done;
     // Read-only: looking must not change what may be the last good copy.
     auto book = open_book(options.book, true, exit_code);
@@ -77,7 +77,7 @@ ExitCode check(const Options& options) {
 void register_check(CLI::App& root, ExitCode& exit_code) {
     auto* verb = root.add_subcommand(
         "check", "Check a book from end to end; changes nothing without --repair");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<CheckOptions>();
     verb->add_option("--book", options->book, "The book file")->required();
     verb->add_flag("--repair", options->repair,
                    "Make climate roll-ups anew where they disagree with their readings");

@@ -3,7 +3,6 @@
 #include "core/units/parse.h"
 
 #include <fmt/format.h>
-#include <map>
 #include <memory>
 
 namespace app::cli {
@@ -14,7 +13,7 @@ using core::model::Form;
 using core::model::SkinSide;
 using core::uptake::CureMethod;
 
-struct Options {
+struct CureTimeOptions {
     std::string thickness;
     std::string form;
     std::string skin = "none";
@@ -29,25 +28,27 @@ struct Options {
 };
 
 template <class Value>
-using Words = std::map<std::string, Value>;
+using Spelling = std::pair<std::string_view, Value>;
 
-const Words<Form> forms{{"slab", Form::slab},
-                        {"cylinder", Form::cylinder},
-                        {"round", Form::round},
-                        {"block", Form::block}};
-const Words<SkinSide> skins{
-    {"none", SkinSide::none}, {"one-side", SkinSide::one_side}, {"all-round", SkinSide::all_round}};
+constexpr Spelling<Form> forms[] = {{"block", Form::block},
+                                    {"cylinder", Form::cylinder},
+                                    {"round", Form::round},
+                                    {"slab", Form::slab}};
+constexpr Spelling<SkinSide> skins[] = {
+    {"all-round", SkinSide::all_round}, {"none", SkinSide::none}, {"one-side", SkinSide::one_side}};
 
-template <class Value>
-std::optional<Value> word(const Words<Value>& words, const std::string& flag,
+template <class Value, std::size_t count>
+std::optional<Value> word(const Spelling<Value> (&words)[count], const std::string& flag,
                           const std::string& given) {
-    const auto found = words.find(given);
-    if (found != words.end()) {
-        return found->second;
+    for (const auto& [name, value] : words) {
+        if (name == given) {
+            return value;
+        }
     }
     std::string known;
     for (const auto& [name, value] : words) {
-        known += (known.empty() ? "" : ", ") + name;
+        known += known.empty() ? "" : ", ";
+        known += name;
     }
     fail(ExitCode::wrong_use, flag + " '" + given + "' is not known; use one of " + known + ".");
     return std::nullopt;
@@ -64,7 +65,7 @@ bool read_if_given(const std::string& text, Parse parse, const char* flag, const
     return out.has_value();
 }
 
-std::optional<core::uptake::CureRequest> request_of(const Options& options) {
+std::optional<core::uptake::CureRequest> request_of(const CureTimeOptions& options) {
     namespace units = core::units;
     const auto length = [](const std::string& text) { return units::parse_length(text); };
     const auto share = [](const std::string& text) { return units::parse_mass_share(text); };
@@ -108,7 +109,7 @@ bool refuse(const core::model::Findings& findings) {
     return refused;
 }
 
-ExitCode run(const Options& options) {
+ExitCode run(const CureTimeOptions& options) {
     auto request = request_of(options);
     if (!request) {
         return ExitCode::wrong_use;
@@ -130,7 +131,7 @@ ExitCode run(const Options& options) {
 } // namespace
 
 void register_cure_time(CLI::App& root, ExitCode& exit_code) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<CureTimeOptions>();
     auto* verb =
         root.add_subcommand("cure-time", "Days in cure by diffusion, beside the trade's day rules");
     verb->add_option("--thickness", options->thickness,

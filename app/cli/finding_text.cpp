@@ -60,7 +60,7 @@ const std::map<std::string, std::string>& sentences() {
     return table;
 }
 
-struct Words {
+struct ValueText {
     std::string operator()(double v) const { return number(v); }
     std::string operator()(const std::string& v) const { return v; }
     std::string operator()(core::units::Mass v) const { return number(v.in_grams()) + " g"; }
@@ -102,7 +102,7 @@ std::string filled(const std::string& pattern, const Finding& finding) {
             continue;
         }
         const auto value = finding.values.find(pattern.substr(i + 1, close - i - 1));
-        text += value == finding.values.end() ? "?" : std::visit(Words{}, value->second);
+        text += value == finding.values.end() ? "?" : std::visit(ValueText{}, value->second);
         i = close;
     }
     return text;
@@ -149,7 +149,7 @@ std::string words_for(const Finding& finding) {
     } else {
         text = finding.code;
         for (const auto& [name, value] : finding.values) {
-            text += ", " + name + " " + std::visit(Words{}, value);
+            text += ", " + name + " " + std::visit(ValueText{}, value);
         }
         text += ".";
     }

@@ -12,14 +12,14 @@ namespace app::cli {
 
 namespace {
 
-struct Options {
+struct ForecastOptions {
     std::string pieces;
     std::string weights;
     std::string climate;
     bool json = false;
 };
 
-ExitCode run(const Options& options) {
+ExitCode run(const ForecastOptions& options) {
     const auto input = read_forecast_input(options.pieces, options.weights, options.climate);
     if (!input) {
         return fail(ExitCode::unreadable, input.error());
@@ -45,7 +45,7 @@ ExitCode run(const Options& options) {
 } // namespace
 
 void register_forecast(CLI::App& root, ExitCode& exit_code) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<ForecastOptions>();
     auto* verb = root.add_subcommand("forecast",
                                      "When pieces reach their target loss, from their weighings");
     verb->add_option("--pieces", options->pieces,

@@ -13,7 +13,7 @@ namespace {
 
 using core::exchange::DayOrder;
 
-struct Options {
+struct ImportWeighingsOptions {
     std::string file;
     std::string book;
     std::string zone;
@@ -23,7 +23,7 @@ struct Options {
     bool try_only = false;
 };
 
-bool fill(const Options& options, core::exchange::WeighingImport& import) {
+bool fill(const ImportWeighingsOptions& options, core::exchange::WeighingImport& import) {
     if (!options.zone.empty()) {
         auto zone = core::units::Zone::named(options.zone);
         if (!zone) {
@@ -64,7 +64,7 @@ void say_plan(const core::services::WeighingImportPlan& plan) {
     }
 }
 
-ExitCode run(const Options& options) {
+ExitCode run(const ImportWeighingsOptions& options) {
     ExitCode exit_code = ExitCode::done;
     core::exchange::WeighingImport import;
     if (!fill(options, import)) {
@@ -110,7 +110,7 @@ ExitCode run(const Options& options) {
 } // namespace
 
 void register_import_weighings(CLI::App& root, ExitCode& exit_code) {
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ImportWeighingsOptions>();
     CLI::App* verb =
         root.add_subcommand("import-weighings", "Add weighings from a CSV file to a book's pieces");
     verb->add_option("file", options->file, "The CSV file (columns piece, taken_at, weight_g ...)")

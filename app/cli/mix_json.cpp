@@ -23,7 +23,7 @@ double tidy(double value) {
     return rounded;
 }
 
-Json percent(const ShareInterval& share) {
+Json percent_range(const ShareInterval& share) {
     return {{"low", tidy(share.low.in_percent())},
             {"best", tidy(share.best.in_percent())},
             {"high", tidy(share.high.in_percent())}};
@@ -37,17 +37,17 @@ Json ppm(const ShareInterval& share) {
 
 Json dose_json(const Dose& dose) {
     Json json;
-    json["salt_percent"] = percent(dose.salt);
-    json["water_phase_salt_percent"] = percent(dose.water_phase_salt);
-    json["sugar_percent"] = percent(dose.sugar);
+    json["salt_percent"] = percent_range(dose.salt);
+    json["water_phase_salt_percent"] = percent_range(dose.water_phase_salt);
+    json["sugar_percent"] = percent_range(dose.sugar);
     json["nitrite_ppm"] = ppm(dose.nitrite);
     json["nitrite_ion_mg_per_kg"] = ppm(dose.nitrite_ion);
     json["nitrate_ppm"] = ppm(dose.nitrate);
     json["nitrate_ion_mg_per_kg"] = ppm(dose.nitrate_ion);
     json["ascorbate_ppm"] = ppm(dose.ascorbate);
     json["ascorbic_acid_ppm"] = ppm(dose.ascorbic_acid);
-    json["added_water_percent"] = percent(dose.added_water);
-    json["alcohol_percent"] = percent(dose.alcohol);
+    json["added_water_percent"] = percent_range(dose.added_water);
+    json["alcohol_percent"] = percent_range(dose.alcohol);
     if (dose.alcohol_of_liquid) {
         json["alcohol_of_liquid_abv_percent"] = {
             {"low", tidy(dose.alcohol_of_liquid->low.in_percent())},

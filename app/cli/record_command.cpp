@@ -15,7 +15,7 @@
 namespace app::cli {
 namespace {
 
-struct Options {
+struct RecordOptions {
     std::string book;
     std::string batch;
     std::string out;
@@ -32,7 +32,7 @@ ExitCode said(const core::base::Result<int>& pages, const std::string& out) {
     return ExitCode::done;
 }
 
-ExitCode print_calibration(const core::services::Book& book, const Options& options) {
+ExitCode print_calibration(const core::services::Book& book, const RecordOptions& options) {
     const auto moment = now();
     core::units::Day month = core::units::Zone::utc().day_of(moment);
     if (!options.month.empty()) {
@@ -47,7 +47,7 @@ ExitCode print_calibration(const core::services::Book& book, const Options& opti
 }
 #endif
 
-ExitCode run(const Options& options) {
+ExitCode run(const RecordOptions& options) {
 #ifdef SALTLOFT_HAS_WINDOW
     ExitCode exit_code = ExitCode::done;
     const auto book = open_book(options.book, true, exit_code);
@@ -79,7 +79,7 @@ ExitCode run(const Options& options) {
 } // namespace
 
 void register_record(CLI::App& root, ExitCode& exit_code) {
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<RecordOptions>();
     CLI::App* verb = root.add_subcommand("record", "Write the record of a batch as PDF");
     verb->add_option("--book", options->book, "The book to read")->required();
     verb->add_option("--batch", options->batch, "Code of the batch");

@@ -9,14 +9,14 @@ namespace app::cli {
 
 namespace {
 
-struct Options {
+struct RestoreOptions {
     std::string book;
     std::string backup;
     bool preview = false;
 };
 
 /// A fault names the file it is about where it can; else it is the backup, which is read first.
-ExitCode tell(const core::base::Error& error, const Options& options) {
+ExitCode tell(const core::base::Error& error, const RestoreOptions& options) {
     const std::string& path = error.where.empty() ? options.backup : error.where;
     return fail(ExitCode::unreadable, "nothing was restored: " + path + " " + words_for(error));
 }
@@ -27,7 +27,7 @@ void print(const char* label, const core::services::BookSummary& summary) {
                 static_cast<long long>(summary.weighings));
 }
 
-ExitCode restore(const Options& options) {
+ExitCode restore(const RestoreOptions& options) {
     const auto preview = core::services::preview_restore(options.book, options.backup);
     if (!preview) {
         return tell(preview.error(), options);
@@ -63,7 +63,7 @@ ExitCode restore(const Options& options) {
 void register_restore(CLI::App& root, ExitCode& exit_code) {
     auto* verb = root.add_subcommand(
         "restore", "Put a backup in the place of a book; what it replaces is kept");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<RestoreOptions>();
     verb->add_option("--book", options->book, "The book file; must not be open")->required();
     verb->add_option("--backup", options->backup, "The copy to put in its place")->required();
     verb->add_flag("--preview", options->preview,

@@ -10,12 +10,12 @@ namespace app::cli {
 
 namespace {
 
-struct Options {
+struct SalvageOptions {
     std::string book;
     std::string out;
 };
 
-ExitCode salvage(const Options& options) {
+ExitCode salvage(const SalvageOptions& options) {
     const auto report = core::services::salvage(options.book, options.out, now());
     if (!report && report.error().code == core::base::ErrorCode::conflict) {
         return fail(ExitCode::unreadable,
@@ -46,7 +46,7 @@ ExitCode salvage(const Options& options) {
 void register_salvage(CLI::App& root, ExitCode& exit_code) {
     auto* verb =
         root.add_subcommand("salvage", "Carry what can be read of a damaged book into a new one");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<SalvageOptions>();
     verb->add_option("--book", options->book, "The damaged book; it is not changed")->required();
     verb->add_option("--out", options->out, "The new book; must not be there")->required();
     verb->callback([options, &exit_code] { exit_code = salvage(*options); });

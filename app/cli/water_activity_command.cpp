@@ -18,7 +18,7 @@ using core::units::MassShare;
 using core::units::WaterActivity;
 using Json = nlohmann::ordered_json;
 
-struct Options {
+struct WaterActivityOptions {
     std::string salt;
     std::string moisture;
     std::string fat;
@@ -90,7 +90,7 @@ std::string as_words(const Answer& answer) {
     return text;
 }
 
-ExitCode run(const Options& options) {
+ExitCode run(const WaterActivityOptions& options) {
     const auto salt =
         read_argument(core::units::parse_mass_share(options.salt), "--salt", options.salt, "4.5%");
     const auto moisture = read_argument(core::units::parse_mass_share(options.moisture),
@@ -127,7 +127,7 @@ ExitCode run(const Options& options) {
 } // namespace
 
 void register_water_activity(CLI::App& root, ExitCode& exit_code) {
-    auto options = std::make_shared<Options>();
+    auto options = std::make_shared<WaterActivityOptions>();
     auto* verb =
         root.add_subcommand("water-activity", "Estimate of water activity from salt and moisture");
     verb->add_option("--salt", options->salt, "Salt, share of the piece, like 4.5%")->required();

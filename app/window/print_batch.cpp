@@ -48,7 +48,7 @@ ui::print::BatchPaper paper_named(const std::string& sheet) {
     return found != papers.end() ? found->second : BatchPaper::record;
 }
 
-const QString by = QStringLiteral("saltloft " SALTLOFT_VERSION);
+constexpr QLatin1String by("saltloft " SALTLOFT_VERSION);
 
 } // namespace
 

@@ -23,6 +23,11 @@ struct Source {
     friend bool operator==(const Source&, const Source&) = default;
 };
 
+/// The source of trade lore: what the trade does, written down nowhere we could name.
+inline Source common_practice() {
+    return {"common practice, no source", "", Sureness::common_practice};
+}
+
 /// A value that never travels without its source.
 template <class T>
 struct Cited {

@@ -15,10 +15,6 @@ constexpr double nearly_dry = 0.8;
 constexpr std::size_t most_swaps = 3;
 constexpr double uneven_pace = 1.5; ///< a corner's effect worth a swap
 
-base::Source practice() {
-    return {"common practice, no source", "", base::Sureness::common_practice};
-}
-
 PieceLoad load_of_piece(const LoadPiece& piece) {
     if (piece.water_per_day) {
         return {piece, std::max(*piece.water_per_day, Mass::grams(0)), true};
@@ -74,7 +70,7 @@ model::Finding finding(std::string code, model::Severity severity, const model::
     f.code = std::move(code);
     f.severity = severity;
     f.place = chamber.name;
-    f.source = practice();
+    f.source = base::common_practice();
     return f;
 }
 

@@ -1,13 +1,11 @@
 #include "core/chamber/log_cell.h"
 
+#include "core/base/ascii.h"
+
 #include <array>
 
 namespace core::chamber {
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::string_view trimmed(std::string_view text) {
     const auto blank = [](char c) { return c == ' ' || c == '\t'; };
@@ -72,13 +70,13 @@ std::optional<double> cell_number(std::string_view text, char decimal_sign) {
     }
     double value = 0;
     std::size_t digits = 0;
-    for (; i < text.size() && is_digit(text[i]) && digits < 15; ++i, ++digits) {
+    for (; i < text.size() && base::is_digit(text[i]) && digits < 15; ++i, ++digits) {
         value = value * 10.0 + (text[i] - '0');
     }
     std::size_t decimals = 0;
     if (digits > 0 && i < text.size() && text[i] == decimal_sign) {
         ++i;
-        for (; i < text.size() && is_digit(text[i]); ++i) {
+        for (; i < text.size() && base::is_digit(text[i]); ++i) {
             // Digits past the ninth are below anything a sensor resolves.
             if (decimals < powers.size() - 1) {
                 value = value * 10.0 + (text[i] - '0');

@@ -1,5 +1,7 @@
 #include "core/chamber/log_stamp.h"
 
+#include "core/base/ascii.h"
+
 #include <array>
 #include <charconv>
 #include <chrono>
@@ -13,9 +15,6 @@ namespace {
 
 constexpr std::int64_t seconds_a_day = 86400;
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 char lower(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
@@ -49,11 +48,11 @@ class Cursor {
     std::optional<int> number(std::size_t most, std::size_t* length = nullptr) {
         std::size_t n = 0;
         int value = 0;
-        while (n < text_.size() && n < most && is_digit(text_[n])) {
+        while (n < text_.size() && n < most && base::is_digit(text_[n])) {
             value = value * 10 + (text_[n] - '0');
             ++n;
         }
-        if (n == 0 || (n < text_.size() && n == most && is_digit(text_[n]))) {
+        if (n == 0 || (n < text_.size() && n == most && base::is_digit(text_[n]))) {
             return std::nullopt;
         }
         drop(n);
@@ -128,7 +127,7 @@ struct DatePart {
 };
 
 std::optional<DatePart> date_part(Cursor& in) {
-    if (is_digit(in.peek())) {
+    if (base::is_digit(in.peek())) {
         DatePart part;
         const auto value = in.number(4, &part.digits);
         if (!value) {
@@ -175,11 +174,11 @@ std::optional<std::int64_t> compact_date(Cursor& in) {
         return std::nullopt;
     }
     for (std::size_t i = 0; i < 8; ++i) {
-        if (!is_digit(text[i])) {
+        if (!base::is_digit(text[i])) {
             return std::nullopt;
         }
     }
-    if (text.size() > 8 && is_digit(text[8])) {
+    if (text.size() > 8 && base::is_digit(text[8])) {
         return std::nullopt;
     }
     int year = 0;
@@ -335,7 +334,7 @@ std::optional<double> plain_number(std::string_view text) {
         double fraction = 0;
         const char* const digits = stop + 1;
         const auto tail = std::from_chars(digits, end, fraction, std::chars_format::fixed);
-        if (tail.ec != std::errc() || digits == end || !is_digit(*digits)) {
+        if (tail.ec != std::errc() || digits == end || !base::is_digit(*digits)) {
             return std::nullopt;
         }
         value += fraction * std::pow(10.0, -static_cast<double>(tail.ptr - digits));

@@ -17,17 +17,13 @@ using units::RelativeHumidity;
 
 constexpr std::int64_t hour_seconds = 3600;
 
-base::Source practice() {
-    return {"common practice, no source", "", base::Sureness::common_practice};
-}
-
 Finding finding(std::string code, std::string place, std::optional<units::Instant> at) {
     Finding f;
     f.code = std::move(code);
     f.severity = Severity::caution;
     f.place = std::move(place);
     f.at = at;
-    f.source = practice();
+    f.source = base::common_practice();
     return f;
 }
 

@@ -18,10 +18,6 @@ constexpr units::Length thin = units::Length::millimetres(30); // evens out with
 constexpr MassShare fatty = MassShare::percent(30);
 constexpr MassShare usual_least_loss = MassShare::percent(30); // of lean whole muscle
 
-base::Source lore() {
-    return {"common practice, no source", "", base::Sureness::common_practice};
-}
-
 const LossOnReference* target_loss(const EvidenceSheet& sheet) {
     for (const auto& loss : sheet.losses) {
         if (loss.is_target_reference) {
@@ -53,7 +49,7 @@ void look_at_reached(const EvidenceRequest& request, const EvidenceSheet& sheet,
                              {"usual_most", fast_per_day},
                              {"took", way->took}},
                             {},
-                            lore()});
+                            base::common_practice()});
     }
     if (request.centre == CentreFeel::soft) {
         findings.push_back({"target_reached_soft_centre",
@@ -61,7 +57,7 @@ void look_at_reached(const EvidenceRequest& request, const EvidenceSheet& sheet,
                             "senses",
                             {{"loss", loss->loss}},
                             {},
-                            lore()});
+                            base::common_practice()});
     }
 }
 
@@ -75,7 +71,7 @@ void look_at_flat(const EvidenceRequest& request, const EvidenceSheet& sheet, Fi
     const auto loss = own != nullptr ? own->loss : sheet.losses.back().loss;
     Finding finding{"",      Severity::caution,
                     "rates", {{"loss", loss}, {"per_day", *sheet.rates->last_weeks}},
-                    {},      lore()};
+                    {},      base::common_practice()};
     if (request.target) {
         finding.values["target"] = request.target->loss;
     }
@@ -122,7 +118,12 @@ void look_at_estimates(const EvidenceRequest& request, const EvidenceSheet& shee
                             {}});
     }
     if (request.excess_salt && !request.measured.salt) {
-        findings.push_back({"salt_dose_of_excess_cure", Severity::caution, "salt", {}, {}, lore()});
+        findings.push_back({"salt_dose_of_excess_cure",
+                            Severity::caution,
+                            "salt",
+                            {},
+                            {},
+                            base::common_practice()});
     }
     const auto& estimate = sheet.composition->water_activity;
     const auto& measured = request.measured.water_activity;

@@ -128,22 +128,20 @@ void caution(const WarmFinishRequest& r, const WarmFinish& finish, model::Findin
 void remark(const WarmFinishRequest& r, model::Findings& findings) {
     if (r.humidity < units::RelativeHumidity::percent(50) &&
         r.thickness >= units::Length::millimetres(30)) {
-        findings.push_back(
-            {"warm_rim",
-             Severity::caution,
-             "humidity",
-             {{"humidity", r.humidity}},
-             {},
-             base::Source{"common practice, no source", "", base::Sureness::common_practice}});
+        findings.push_back({"warm_rim",
+                            Severity::caution,
+                            "humidity",
+                            {{"humidity", r.humidity}},
+                            {},
+                            base::common_practice()});
     }
     if (r.air >= Temperature::celsius(55)) {
-        findings.push_back(
-            {"warm_cooks",
-             Severity::note,
-             "air",
-             {{"temperature", r.air}},
-             {},
-             base::Source{"common practice, no source", "", base::Sureness::common_practice}});
+        findings.push_back({"warm_cooks",
+                            Severity::note,
+                            "air",
+                            {{"temperature", r.air}},
+                            {},
+                            base::common_practice()});
     }
 }
 

@@ -1,5 +1,7 @@
 #include "core/exchange/csv_columns.h"
 
+#include "core/base/ascii.h"
+
 #include <algorithm>
 
 namespace core::exchange {
@@ -12,19 +14,15 @@ struct SignEvidence {
     bool point_decimal = false;
 };
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// Whether the sign at `at` cannot separate thousands: not exactly three digits follow, or only
 /// a zero stands before it.
 bool must_be_decimal(std::string_view text, std::size_t at) {
     std::size_t after = at + 1;
-    while (after < text.size() && is_digit(text[after])) {
+    while (after < text.size() && base::is_digit(text[after])) {
         ++after;
     }
     std::size_t before = at;
-    while (before > 0 && is_digit(text[before - 1])) {
+    while (before > 0 && base::is_digit(text[before - 1])) {
         --before;
     }
     return after - at - 1 != 3 || (at - before == 1 && text[before] == '0');

@@ -60,8 +60,7 @@ void check_rule_fits_method(const model::StageTemplate& stage, model::Findings& 
         if ((per_kilogram && weighed) || (per_cm && !weighed)) {
             findings.push_back({.code = "rule_for_other_method",
                                 .place = stage.name,
-                                .source = base::Source{"common practice, no source", "",
-                                                       base::Sureness::common_practice}});
+                                .source = base::common_practice()});
         }
     }
 }

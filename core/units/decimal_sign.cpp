@@ -1,5 +1,7 @@
 #include "core/units/scan.h"
 
+#include "core/base/ascii.h"
+
 #include <algorithm>
 #include <string>
 
@@ -7,10 +9,6 @@ namespace core::units::detail {
 namespace {
 
 using base::ErrorCode;
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 /// Digits before the first sign and between signs are proper thousands: 1 to 3, then 3 each.
 bool grouped_in_thousands(std::string_view run, char sign) {
@@ -47,7 +45,8 @@ base::Result<std::string> plain_decimal(std::string_view run, ParseStyle style) 
             return bad();
         }
         const std::string tail(run.substr(whole.size()));
-        if (std::count_if(tail.begin(), tail.end(), [](char c) { return !is_digit(c); }) > 1) {
+        if (std::count_if(tail.begin(), tail.end(), [](char c) { return !base::is_digit(c); }) >
+            1) {
             return bad();
         }
         std::string plain = without(whole, '\'') + tail;

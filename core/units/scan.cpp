@@ -1,5 +1,7 @@
 #include "core/units/scan.h"
 
+#include "core/base/ascii.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -10,10 +12,6 @@ namespace core::units::detail {
 namespace {
 
 using base::ErrorCode;
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 // Blanks that people's keyboards and spreadsheets produce, as UTF-8.
 constexpr std::array<std::string_view, 7> blanks = {" ",
@@ -48,7 +46,7 @@ constexpr std::array<std::pair<std::string_view, double>, 15> vulgar = {{
 
 std::size_t digits_at(std::string_view text) {
     return static_cast<std::size_t>(
-        std::distance(text.begin(), std::find_if_not(text.begin(), text.end(), is_digit)));
+        std::distance(text.begin(), std::find_if_not(text.begin(), text.end(), base::is_digit)));
 }
 
 base::Result<double> to_double(std::string_view digits, std::string_view shown) {
@@ -95,10 +93,11 @@ bool Scanner::at_number() {
     if (ahead.empty()) {
         return false;
     }
-    if (is_digit(ahead.front())) {
+    if (base::is_digit(ahead.front())) {
         return true;
     }
-    if ((ahead.front() == '.' || ahead.front() == ',') && ahead.size() > 1 && is_digit(ahead[1])) {
+    if ((ahead.front() == '.' || ahead.front() == ',') && ahead.size() > 1 &&
+        base::is_digit(ahead[1])) {
         return true;
     }
     return std::any_of(vulgar.begin(), vulgar.end(), [&](const auto& entry) {
@@ -152,9 +151,9 @@ base::Result<double> Scanner::decimal(ParseStyle style) {
             break;
         }
         const char c = rest_.front();
-        const bool digit_next = rest_.size() > 1 && is_digit(rest_[1]);
-        if (is_digit(c) || ((c == '.' || c == ',') && (digit_next || !run.empty()))) {
-            if (!is_digit(c) && !digit_next) { // "5." is 5; a comma there belongs to a list
+        const bool digit_next = rest_.size() > 1 && base::is_digit(rest_[1]);
+        if (base::is_digit(c) || ((c == '.' || c == ',') && (digit_next || !run.empty()))) {
+            if (!base::is_digit(c) && !digit_next) { // "5." is 5; a comma there belongs to a list
                 if (c == '.') {
                     rest_.remove_prefix(1);
                 }
@@ -250,9 +249,10 @@ std::string Scanner::unit_text() {
     const auto start = rest_;
     std::string unit;
     while (!rest_.empty()) {
-        const bool in_quotient = !unit.empty() && (unit.back() == '/' || is_digit(unit.back()));
+        const bool in_quotient =
+            !unit.empty() && (unit.back() == '/' || base::is_digit(unit.back()));
         // A minus inside a word is no sign of a number ("k-g" is a word, "kg -3" is not).
-        if (at_number() && !(is_digit(rest_.front()) && in_quotient)) {
+        if (at_number() && !(base::is_digit(rest_.front()) && in_quotient)) {
             break;
         }
         if (const std::size_t n = blank_here()) {

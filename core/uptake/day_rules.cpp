@@ -10,10 +10,6 @@ using base::Source;
 using base::Sureness;
 using Per = DayRule::Per;
 
-Source lore() {
-    return {"common practice, no source", "", Sureness::common_practice};
-}
-
 std::vector<DayRule> all_rules() {
     const Source farm{"USDA, Pork Slaughtering, Cutting, Preserving, and Cooking on the Farm", "",
                       Sureness::verified};
@@ -25,17 +21,18 @@ std::vector<DayRule> all_rules() {
                     Sureness::verified_second_hand};
     using enum CureMethod;
     return {
-        {"half_inch_plus_two", weighed, Per::inch, 2, 2, 2, 2, lore()},
-        {"three_per_inch_plus_four", weighed, Per::inch, 3, 3, 4, 4, lore()},
-        {"three_plus_one_per_cm", weighed, Per::centimetre, 1, 1, 3, 3, lore()},
-        {"one_per_cm_in_vacuum", weighed, Per::centimetre, 1, 1, 1, 2, lore()},
+        {"half_inch_plus_two", weighed, Per::inch, 2, 2, 2, 2, base::common_practice()},
+        {"three_per_inch_plus_four", weighed, Per::inch, 3, 3, 4, 4, base::common_practice()},
+        {"three_plus_one_per_cm", weighed, Per::centimetre, 1, 1, 3, 3, base::common_practice()},
+        {"one_per_cm_in_vacuum", weighed, Per::centimetre, 1, 1, 1, 2, base::common_practice()},
         {"thin_sides_fixed", weighed, Per::nothing, 0, 0, 12, 14, purdue},
         {"inch_a_week_in_box", excess_salt, Per::inch, 7, 7, 0, 0, kentucky},
         {"two_days_a_pound_in_bag", excess_salt, Per::pound, 2, 2, 0, 0, kentucky},
-        {"one_day_a_kilogram", excess_salt, Per::kilogram, 1, 1, -1, 1, lore()},
-        {"two_to_three_days_a_kilogram", excess_salt, Per::kilogram, 2, 3, 0, 0, lore()},
-        {"seven_days_a_kilogram", excess_salt, Per::kilogram, 7, 7, 0, 0, lore()},
-        {"three_days_a_pound", excess_salt, Per::pound, 3, 3, 0, 0, lore()},
+        {"one_day_a_kilogram", excess_salt, Per::kilogram, 1, 1, -1, 1, base::common_practice()},
+        {"two_to_three_days_a_kilogram", excess_salt, Per::kilogram, 2, 3, 0, 0,
+         base::common_practice()},
+        {"seven_days_a_kilogram", excess_salt, Per::kilogram, 7, 7, 0, 0, base::common_practice()},
+        {"three_days_a_pound", excess_salt, Per::pound, 3, 3, 0, 0, base::common_practice()},
         {"three_plus_one_a_kilogram", excess_salt, Per::kilogram, 1, 1, 3, 3, eu},
         {"sweet_pickle", immersion, Per::pound, 3.5, 4, 0, 0, farm},
         {"two_days_a_kilogram_in_brine", immersion, Per::kilogram, 2, 2, 0, 0, eu},

@@ -24,6 +24,11 @@ function(saltloft_add_layers prefix)
     if(sources)
       add_library(${target} STATIC ${sources} ${headers})
       saltloft_apart(${sources})
+      if(SALTLOFT_WATCH_CORE AND layer MATCHES "^core/")
+        target_compile_options(${target} PRIVATE ${SALTLOFT_WATCH_CORE} -fno-omit-frame-pointer
+          # With the instrumentation GCC 12 takes the standard library's own members for unset.
+          $<$<CXX_COMPILER_ID:GNU>:-Wno-maybe-uninitialized>)
+      endif()
       set(scope PUBLIC)
     else()
       add_library(${target} INTERFACE)

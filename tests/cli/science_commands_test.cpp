@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+namespace science_commands_test {
 namespace {
 
 using nlohmann::json;
@@ -172,3 +173,5 @@ TEST(CureTimeCommand, RefusesWithTheWayToMendIt) {
 }
 
 } // namespace
+
+} // namespace science_commands_test

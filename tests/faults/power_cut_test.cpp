@@ -13,6 +13,7 @@ using namespace core;
 using namespace saltloft::testing;
 using services::Book;
 
+namespace power_cut_test {
 namespace {
 
 int how_many(const char* variable, int otherwise) {
@@ -155,3 +156,5 @@ TEST(PowerCut, TheDiskReallyForgetsWhatWasNotForcedToIt) {
     }
     EXPECT_GT(lost, 5);
 }
+
+} // namespace power_cut_test

@@ -1,13 +1,18 @@
 #!/usr/bin/env bash
-# Each benchmark of the release build runs once for a moment: that they work, not how fast.
-# JOBS=n, default 1.
+# Every benchmark runs once for a moment: that they work, not how fast.
+# Usage: tests/gates/bench.sh [PRESET they were built with, default release] ; JOBS=n, default 1.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
-cmake --preset release >/dev/null
-cmake --build --preset release -j "${JOBS:-1}" >/dev/null
-for bench in build/release/tests/bench/bench_*; do
+preset=${1:-release}
+cmake --preset "$preset" >/dev/null
+cmake --build --preset "$preset" -j "${JOBS:-1}" >/dev/null
+export SALTLOFT_BIN=$PWD/build/$preset/app/saltloft QT_QPA_PLATFORM=offscreen
+for bench in build/"$preset"/tests/bench/bench_*; do
   [ -x "$bench" ] && [ -f "$bench" ] || continue
-  echo "$bench"
-  SALTLOFT_BIN=$PWD/build/release/app/saltloft QT_QPA_PLATFORM=offscreen "$bench" \
-    --benchmark_min_time=0.01
+  started=$SECONDS
+  log=build/$preset/tests/bench/${bench##*/}.log
+  "$bench" --benchmark_min_time=0.001 >"$log" 2>&1 || { cat "$log"; exit 1; }
+  # A benchmark that stops itself with an error still ends with 0.
+  ! grep -n 'ERROR OCCURRED' "$log" || exit 1
+  echo "${bench##*/}: runs ($((SECONDS - started)) s)"
 done

@@ -1,13 +1,14 @@
 #!/usr/bin/env bash
 # Every gate, one after the other, with the time each took; DEVELOPERS.md says what to expect.
 # Usage: tests/gates/full.sh [GATE ...]; all of them without. JOBS=n, default 1.
-# Ends with 1 where one failed; what it said is in build/gates/GATE.log.
+# `coverage` and `mutants` use what tests/run.sh built and counted. Ends with 1 where one failed; what
+# it said is in build/gates/GATE.log.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 export JOBS=${JOBS:-1}
 gates=("$@")
-[ ${#gates[@]} -gt 0 ] || gates=(format cppcheck core tidy clazy asan mutants bench fuzz)
-bash packaging/install.sh core ui gate full
+[ ${#gates[@]} -gt 0 ] || gates=(format coverage cppcheck clazy bench mutants core tidy asan fuzz)
+bash packaging/install.sh core ui gate
 mkdir -p build/gates
 failed=()
 for gate in "${gates[@]}"; do

@@ -23,6 +23,7 @@
 using namespace saltloft::testing;
 namespace fs = std::filesystem;
 
+namespace restore_test {
 namespace {
 
 /// Answers each dialog as it comes up, as a person would who says yes to what is offered.
@@ -149,3 +150,5 @@ TEST_F(Restore, ADamagedBookIsCheckedSalvagedAndTheNewOneOpens) {
               (QStringList{QStringLiteral("check_dialog"), QStringLiteral("salvage_dialog")}));
     EXPECT_EQ(dump(path), before) << "the damaged book is left as it was";
 }
+
+} // namespace restore_test

@@ -10,6 +10,7 @@
 
 #include <cmath>
 
+namespace doneness_properties_test {
 namespace {
 
 using namespace core::doneness;
@@ -86,3 +87,5 @@ RC_GTEST_PROP(WarmLaw, BoundsAreInOrderAndMoreTakesLonger, ()) {
 }
 
 } // namespace
+
+} // namespace doneness_properties_test

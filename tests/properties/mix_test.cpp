@@ -11,6 +11,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+namespace mix_test {
 namespace {
 
 using namespace core::mix;
@@ -334,3 +335,5 @@ RC_GTEST_PROP(MixProperty, AnyTextIsReadOrRefused, (const std::string& text)) {
 }
 
 } // namespace
+
+} // namespace mix_test

@@ -8,6 +8,7 @@
 
 #include <cmath>
 
+namespace uptake_properties_test {
 namespace {
 
 using namespace core::uptake;
@@ -125,3 +126,5 @@ RC_GTEST_PROP(Cure, NoSaltIsMade, ()) {
 }
 
 } // namespace
+
+} // namespace uptake_properties_test

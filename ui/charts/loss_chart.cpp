@@ -33,9 +33,10 @@ double weight_value(Mass mass, const text::Style& style) {
     return mass.in_grams();
 }
 
-class Builder {
+class LossChartBuilder {
   public:
-    Builder(const LossChartInput& input, const LossChartOptions& options, const text::Style& style)
+    LossChartBuilder(const LossChartInput& input, const LossChartOptions& options,
+                     const text::Style& style)
         : input_(input), options_(options), style_(style) {}
 
     ChartSpec build() {
@@ -305,7 +306,7 @@ class Builder {
 
 ChartSpec loss_chart(const LossChartInput& input, const LossChartOptions& options,
                      const text::Style& style) {
-    return Builder(input, options, style).build();
+    return LossChartBuilder(input, options, style).build();
 }
 
 } // namespace ui::charts

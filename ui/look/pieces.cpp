@@ -1,7 +1,9 @@
 #include "ui/look/pieces.h"
 
 #include <QFontMetrics>
+#include <QFormLayout>
 #include <QHBoxLayout>
+#include <QLineEdit>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -83,6 +85,14 @@ QLabel* field_label(const QString& text, QWidget* buddy, QWidget* parent) {
     auto* made = new FieldLabel(text, parent);
     made->setBuddy(buddy);
     return made;
+}
+
+QLineEdit* text_line(const char* object_name, const QString& spoken, const QString& text) {
+    return named(new QLineEdit(text), object_name, spoken);
+}
+
+void add_field(QFormLayout* form, const QString& label, QWidget* field) {
+    form->addRow(field_label(label, field), field);
 }
 
 QPushButton* button(const char* object_name, const QString& text, ButtonLook look,

@@ -6,6 +6,8 @@
 #include <QString>
 
 class QAbstractButton;
+class QFormLayout;
+class QLineEdit;
 class QVBoxLayout;
 
 /// Small building blocks, so that all pages look and read alike. Every maker that yields
@@ -30,6 +32,10 @@ QLabel* caption(const QString& text, QWidget* parent = nullptr);
 QLabel* figure(const QString& text, double scale, QWidget* parent = nullptr);
 /// The label of a field, tied to it so that Alt+letter and screen readers find it.
 QLabel* field_label(const QString& text, QWidget* buddy, QWidget* parent = nullptr);
+/// A field for a text of the person's own, with what it holds at first.
+QLineEdit* text_line(const char* object_name, const QString& spoken, const QString& text = {});
+/// A line of a form: the label and the field it is tied to.
+void add_field(QFormLayout* form, const QString& label, QWidget* field);
 
 enum class ButtonLook { ordinary, primary, plain };
 QPushButton* button(const char* object_name, const QString& text,

@@ -11,12 +11,6 @@
 namespace ui::pages {
 namespace {
 
-QLineEdit* line(const char* object_name, const QString& label, const std::string& text) {
-    auto* made = look::named(new QLineEdit, object_name, label);
-    made->setText(QString::fromStdString(text));
-    return made;
-}
-
 std::string plain(const QLineEdit* line) {
     return line->text().trimmed().toStdString();
 }
@@ -29,12 +23,16 @@ BatchDialog::BatchDialog(presenters::Workspace& workspace, const core::model::Ba
                   tr("Change batch %1").arg(QString::fromStdString(batch.code)), parent),
       batch_(batch) {
     const auto& style = workspace.style();
-    code_ = line("batch_code", tr("Code"), batch.code);
-    name_ = line("batch_name", tr("Name"), batch.name);
-    product_ = line("batch_product", tr("Product"), batch.product);
-    species_ = line("batch_species", tr("Animal"), batch.species);
-    supplier_ = line("batch_supplier", tr("Supplier"), batch.supplier);
-    lot_ = line("batch_lot", tr("Supplier's lot"), batch.supplier_lot);
+    code_ = look::text_line("batch_code", tr("Code"), QString::fromStdString(batch.code));
+    name_ = look::text_line("batch_name", tr("Name"), QString::fromStdString(batch.name));
+    product_ =
+        look::text_line("batch_product", tr("Product"), QString::fromStdString(batch.product));
+    species_ =
+        look::text_line("batch_species", tr("Animal"), QString::fromStdString(batch.species));
+    supplier_ =
+        look::text_line("batch_supplier", tr("Supplier"), QString::fromStdString(batch.supplier));
+    lot_ = look::text_line("batch_lot", tr("Supplier's lot"),
+                           QString::fromStdString(batch.supplier_lot));
     started_ = new edits::DayField("batch_started", tr("Started"), style, workspace.today());
     started_->set_required(true);
     started_->set_value(batch.started);

@@ -15,10 +15,6 @@
 namespace ui::pages {
 namespace {
 
-QLineEdit* line(const char* object_name, const QString& label, const std::string& text) {
-    return look::named(new QLineEdit(QString::fromStdString(text)), object_name, label);
-}
-
 std::string entered(const QLineEdit* line) {
     return line->text().trimmed().toStdString();
 }
@@ -31,7 +27,7 @@ ChamberDialog::ChamberDialog(presenters::Workspace& workspace, const core::model
                   chamber.id.is_assigned() ? tr("Change a chamber") : tr("Add a chamber"), parent),
       chamber_(chamber) {
     const auto& style = workspace.style();
-    name_ = line("chamber_name", tr("Name"), chamber.name);
+    name_ = look::text_line("chamber_name", tr("Name"), QString::fromStdString(chamber.name));
     kind_ = new edits::ChoiceBox<core::model::ChamberKind>("chamber_kind", tr("What it is"));
     kind_->set_value(chamber.kind);
     low_temperature_ =
@@ -51,7 +47,7 @@ ChamberDialog::ChamberDialog(presenters::Workspace& workspace, const core::model
     if (chamber.places > 0) {
         places_->set_value(static_cast<double>(chamber.places));
     }
-    notes_ = line("chamber_notes", tr("Notes"), chamber.notes);
+    notes_ = look::text_line("chamber_notes", tr("Notes"), QString::fromStdString(chamber.notes));
     add_row(tr("&Name"), name_);
     add_row(tr("&What it is"), kind_);
     add_row(tr("&Temperature from"), low_temperature_);
@@ -99,8 +95,9 @@ SensorDialog::SensorDialog(presenters::Workspace& workspace, const core::model::
                   sensor.id.is_assigned() ? tr("Change a sensor") : tr("Add a sensor"), parent),
       sensor_(sensor) {
     const auto& style = workspace.style();
-    name_ = line("sensor_name", tr("Name"), sensor.name);
-    place_ = line("sensor_place", tr("Where it hangs"), sensor.place);
+    name_ = look::text_line("sensor_name", tr("Name"), QString::fromStdString(sensor.name));
+    place_ =
+        look::text_line("sensor_place", tr("Where it hangs"), QString::fromStdString(sensor.place));
     temperature_offset_ =
         new edits::NumberField("sensor_offset_t", tr("Added to its temperature, kelvin"), style);
     if (sensor.temperature_offset) {
@@ -161,7 +158,7 @@ SensorCheckDialog::SensorCheckDialog(presenters::Workspace& workspace,
     day_->set_value(workspace.today());
     found_ = new edits::NumberField("check_found", tr("What the sensor said"), style);
     found_->set_required(true);
-    action_ = line("check_action", tr("What you did about it"), {});
+    action_ = look::text_line("check_action", tr("What you did about it"));
     suggestion_ = look::paragraph({});
     suggestion_->setObjectName(QStringLiteral("check_suggestion"));
     add_row(tr("Checked &against"), kind_);

@@ -46,7 +46,7 @@ void EntryDialog::add_row(const QString& label, QWidget* field) {
     if (label.isEmpty()) {
         form_->addRow(field); // a tick says itself what it is, and has the whole width for it
     } else {
-        form_->addRow(look::field_label(label, field), field);
+        look::add_field(form_, label, field);
     }
     if (auto* line = qobject_cast<QLineEdit*>(field)) {
         line->setCursorPosition(0); // a long text is read from its beginning

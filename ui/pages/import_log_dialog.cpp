@@ -94,7 +94,7 @@ void ImportLogDialog::build_choices(QVBoxLayout* column) {
     for (const auto& one : sensors_) {
         sensor_->addItem(QString::fromStdString(one.name));
     }
-    form->addRow(look::field_label(tr("&Sensor"), sensor_), sensor_);
+    look::add_field(form, tr("&Sensor"), sensor_);
     dates_ =
         choice("import_dates", tr("Dates"),
                {{tr("year, month, day"), static_cast<int>(chamber::StampForm::year_month_day)},
@@ -114,7 +114,7 @@ void ImportLogDialog::build_choices(QVBoxLayout* column) {
                 {QStringLiteral("UTC"), utc},
                 {tr("winter time all year"), winter_time}});
     auto* choices = new look::SideBySide(34);
-    for (auto [label, box] :
+    for (const auto& [label, box] :
          {std::pair(tr("&Dates"), dates_), std::pair(tr("&Temperature in"), temperature_),
           std::pair(tr("D&ecimal sign"), decimal_), std::pair(tr("Cloc&k"), clock_)}) {
         auto* pair = new QVBoxLayout;

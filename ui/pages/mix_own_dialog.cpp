@@ -42,9 +42,9 @@ MixOwnDialog::MixOwnDialog(const text::Style& style, QWidget* parent)
     }
     label_ = look::named(new QLineEdit, "own_label", tr("What its label says"));
     label_->setMinimumWidth(look::lines(this, 18));
-    form->addRow(look::field_label(tr("&Name"), name_), name_);
-    form->addRow(look::field_label(tr("&Kind"), kind_), kind_);
-    form->addRow(look::field_label(tr("On the &label"), label_), label_);
+    look::add_field(form, tr("&Name"), name_);
+    look::add_field(form, tr("&Kind"), kind_);
+    look::add_field(form, tr("On the &label"), label_);
     column->addLayout(form);
     wrong_ = look::paragraph({});
     wrong_->setObjectName(QStringLiteral("own_wrong"));

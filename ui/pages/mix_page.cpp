@@ -31,10 +31,6 @@ QFormLayout* form() {
     return made;
 }
 
-void row(QFormLayout* layout, const QString& label, QWidget* field) {
-    layout->addRow(look::field_label(label, field), field);
-}
-
 QComboBox* box(const char* object_name, const QString& name) {
     auto* made = look::named(new QComboBox, object_name, name);
     made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -91,11 +87,11 @@ void MixPage::build_recipe(QVBoxLayout* column) {
     recipes_ = box("mix_recipes", tr("Recipe"));
     versions_ = box("mix_versions", tr("Version"));
     name_ = look::named(new QLineEdit, "mix_name", tr("Name of the recipe"));
-    row(fields, tr("&Weight of the meat"), meat_);
+    look::add_field(fields, tr("&Weight of the meat"), meat_);
     fields->addRow(QString(), meat_echo_);
-    row(fields, tr("&Recipe"), recipes_);
-    row(fields, tr("&Version"), versions_);
-    row(fields, tr("&Name"), name_);
+    look::add_field(fields, tr("&Recipe"), recipes_);
+    look::add_field(fields, tr("&Version"), versions_);
+    look::add_field(fields, tr("&Name"), name_);
     inner->addLayout(fields);
     past_box_ = new PastBox("mix_past");
     inner->addWidget(past_box_);
@@ -169,11 +165,11 @@ void MixPage::build_circumstances(QVBoxLayout* column) {
     skin_ = look::named(new QCheckBox(tr("S&kin on")), "mix_skin", tr("Skin on"));
     fatty_ = look::named(new QCheckBox(tr("&Fatty cut (belly, jowl)")), "mix_fatty",
                          tr("Fatty cut (belly, jowl)"));
-    row(fields, tr("&Method"), method_);
+    look::add_field(fields, tr("&Method"), method_);
     fields->addRow(uptake_label_, uptake_);
-    row(fields, tr("&Limits"), limits_);
-    row(fields, tr("&Scale step"), scale_);
-    row(fields, tr("Expected l&oss"), loss_);
+    look::add_field(fields, tr("&Limits"), limits_);
+    look::add_field(fields, tr("&Scale step"), scale_);
+    look::add_field(fields, tr("Expected l&oss"), loss_);
     fields->addRow(skin_);
     fields->addRow(fatty_);
     inner->addLayout(fields);
@@ -197,8 +193,8 @@ void MixPage::build_wishes(QVBoxLayout* column) {
     nitrite_wish_ =
         look::named(new QLineEdit, "mix_nitrite_wish", tr("Nitrite wanted, of the meat"));
     nitrite_wish_->setPlaceholderText(tr("120 ppm"));
-    row(fields, tr("Salt wan&ted"), salt_wish_);
-    row(fields, tr("Nitrite wante&d"), nitrite_wish_);
+    look::add_field(fields, tr("Salt wan&ted"), salt_wish_);
+    look::add_field(fields, tr("Nitrite wante&d"), nitrite_wish_);
     inner->addLayout(fields);
     auto* find = look::button("mix_find", tr("&Find the rest"));
     auto* buttons = new QHBoxLayout;
@@ -226,7 +222,7 @@ void MixPage::build_results(QVBoxLayout* column) {
     inner->addWidget(look::section_title(tr("What that is")));
     compare_ = box("mix_compare", tr("Compare with another recipe"));
     auto* side = form();
-    row(side, tr("&Compare with"), compare_);
+    look::add_field(side, tr("&Compare with"), compare_);
     inner->addLayout(side);
     dose_ = table("mix_dose", tr("What the meat gets"));
     inner->addWidget(dose_);
@@ -246,7 +242,7 @@ void MixPage::build_results(QVBoxLayout* column) {
     why_ = look::named(new QLineEdit, "mix_why", tr("Why this version"));
     why_->setPlaceholderText(tr("what changed, for your later self"));
     auto* keeping = form();
-    row(keeping, tr("Wh&y"), why_);
+    look::add_field(keeping, tr("Wh&y"), why_);
     inner->addLayout(keeping);
     keep_ = look::button("mix_keep", tr("&Keep this recipe"), look::ButtonLook::primary);
     auto* buttons = new look::SideBySide(28);

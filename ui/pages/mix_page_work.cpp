@@ -512,7 +512,7 @@ void MixPage::use_for_batch() {
                 return;
             }
             bool all = true;
-            for (const auto& acceptance : dialog.accepted()) {
+            for (const auto& acceptance : dialog.acceptances()) {
                 all = all && workspace_.perform(core::actions::AcceptFinding{acceptance});
             }
             if (all) {

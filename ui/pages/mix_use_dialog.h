@@ -20,7 +20,7 @@ class MixUseDialog : public EntryDialog {
                  const QString& recipe, core::model::Findings cautions, QWidget* parent);
     /// What is still to be put into the book after the dialog was accepted: one action each, as a
     /// person takes each caution on by itself.
-    [[nodiscard]] const std::vector<core::model::Acceptance>& accepted() const {
+    [[nodiscard]] const std::vector<core::model::Acceptance>& acceptances() const {
         return accepted_entries_;
     }
 

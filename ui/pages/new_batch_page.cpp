@@ -32,10 +32,6 @@ QFormLayout* form() {
     return made;
 }
 
-void row(QFormLayout* layout, const QString& label, QWidget* field) {
-    layout->addRow(look::field_label(label, field), field);
-}
-
 } // namespace
 
 NewBatchPage::NewBatchPage(presenters::Workspace& workspace, QWidget* parent)
@@ -70,13 +66,13 @@ void NewBatchPage::build_meat(QVBoxLayout* body) {
     started_ =
         new edits::DayField("new_started", tr("Started"), workspace_.style(), workspace_.today());
     started_->set_required(true);
-    row(left, tr("Batch &code"), code_);
-    row(left, tr("&Name"), name_);
-    row(left, tr("&Product"), product_);
-    row(left, tr("&Started"), started_);
-    row(right, tr("&Animal"), species_);
-    row(right, tr("S&upplier"), supplier_);
-    row(right, tr("Supplier's &lot"), lot_);
+    look::add_field(left, tr("Batch &code"), code_);
+    look::add_field(left, tr("&Name"), name_);
+    look::add_field(left, tr("&Product"), product_);
+    look::add_field(left, tr("&Started"), started_);
+    look::add_field(right, tr("&Animal"), species_);
+    look::add_field(right, tr("S&upplier"), supplier_);
+    look::add_field(right, tr("Supplier's &lot"), lot_);
     two->add(left, 1);
     two->add(right, 1);
     column->addWidget(two);
@@ -129,9 +125,9 @@ void NewBatchPage::build_pieces(QVBoxLayout* body) {
     }
     plan_words_ = look::caption({});
     plan_words_->setObjectName(QStringLiteral("new_plan_words"));
-    row(layout, tr("Loss aimed f&or"), target_);
-    row(layout, tr("Counted f&rom"), reference_);
-    row(layout, tr("Pl&an"), plan_);
+    look::add_field(layout, tr("Loss aimed f&or"), target_);
+    look::add_field(layout, tr("Counted f&rom"), reference_);
+    look::add_field(layout, tr("Pl&an"), plan_);
     column->addLayout(layout);
     column->addWidget(plan_words_);
     body->addWidget(card);
@@ -166,13 +162,13 @@ void NewBatchPage::build_cure(QVBoxLayout* body) {
     nitrate_ = new edits::ShareField("new_nitrate", tr("Nitrate on the label"), style);
     nitrate_->set_placeholder(tr("as listed"));
     scale_ = scale_box(workspace_, "new_scale", core::units::Mass::grams(1));
-    row(left, tr("Sal&t"), salt_);
-    row(left, tr("Su&gar"), sugar_);
-    row(left, tr("Weighed &on"), scale_);
-    row(right, tr("Curing salt"), cure_);
-    row(right, tr("&Dose of it"), cure_dose_);
-    row(right, tr("N&itrite on the label"), nitrite_);
-    row(right, tr("Nitrat&e on the label"), nitrate_);
+    look::add_field(left, tr("Sal&t"), salt_);
+    look::add_field(left, tr("Su&gar"), sugar_);
+    look::add_field(left, tr("Weighed &on"), scale_);
+    look::add_field(right, tr("Curing salt"), cure_);
+    look::add_field(right, tr("&Dose of it"), cure_dose_);
+    look::add_field(right, tr("N&itrite on the label"), nitrite_);
+    look::add_field(right, tr("Nitrat&e on the label"), nitrate_);
     two->add(left, 1);
     two->add(right, 1);
     column->addWidget(two);

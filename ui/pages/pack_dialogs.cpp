@@ -17,10 +17,6 @@
 namespace ui::pages {
 namespace {
 
-QLineEdit* line(const char* object_name, const QString& label) {
-    return look::named(new QLineEdit, object_name, label);
-}
-
 QString missing_reason() {
     return PackDialog::tr("This day is your own. Say why in a few words, or choose a rule.");
 }
@@ -40,14 +36,14 @@ PackDialog::PackDialog(presenters::Workspace& workspace, std::optional<core::mod
                 .arg(QString::fromStdString(row.code), QString::fromStdString(row.name)),
             static_cast<qlonglong>(row.id.row()));
     }
-    code_ = line("pack_code", tr("Code on the pack"));
+    code_ = look::text_line("pack_code", tr("Code on the pack"));
     kind_ = new edits::ChoiceBox<core::model::PackKind>("pack_kind", tr("How"));
     weight_ = new edits::MassField("pack_weight", tr("Weight"), style);
     weight_->set_required(true);
     packed_ = new edits::DayField("pack_day", tr("Packed on"), style, workspace.today());
     packed_->set_required(true);
     packed_->set_value(workspace.today());
-    place_ = line("pack_place", tr("Where it lies"));
+    place_ = look::text_line("pack_place", tr("Where it lies"));
     auto* keep = new KeepByFields(workspace, this);
     add_row(tr("&Piece"), piece_);
     add_row(tr("&Code on the pack"), code_);
@@ -141,9 +137,9 @@ PackChangeDialog::PackChangeDialog(presenters::Workspace& workspace, const core:
                   tr("Change pack %1").arg(QString::fromStdString(pack.code)), parent),
       pack_(pack) {
     const auto& style = workspace.style();
-    code_ = line("pack_code", tr("Code on the pack"));
+    code_ = look::text_line("pack_code", tr("Code on the pack"));
     code_->setText(QString::fromStdString(pack.code));
-    place_ = line("pack_place", tr("Where it lies"));
+    place_ = look::text_line("pack_place", tr("Where it lies"));
     place_->setText(QString::fromStdString(pack.place));
     opened_ = new edits::DayField("pack_opened", tr("Opened on"), style, workspace.today());
     opened_->set_value(pack.opened_on);
@@ -202,8 +198,8 @@ TakeDialog::TakeDialog(presenters::Workspace& workspace, const core::model::Pack
     all_ = look::named(
         new QCheckBox(tr("&All that is left (%1)").arg(text::words(pack.weight_left, style))),
         "take_all", tr("All that is left"));
-    to_whom_ = line("take_to_whom", tr("To whom"));
-    note_ = line("take_note", tr("Note"));
+    to_whom_ = look::text_line("take_to_whom", tr("To whom"));
+    note_ = look::text_line("take_note", tr("Note"));
     add_row(tr("&What becomes of it"), kind_);
     add_row(tr("&How much"), amount_);
     add_row({}, all_);
@@ -223,7 +219,7 @@ TakeDialog::TakeDialog(presenters::Workspace& workspace, const core::model::Pack
 
 void TakeDialog::build_hanging() {
     const auto codes = workspace().rows(workspace().book().free_piece_codes(1));
-    new_code_ = line("take_code", tr("Code of the new piece"));
+    new_code_ = look::text_line("take_code", tr("Code of the new piece"));
     new_code_->setText(codes.empty() ? QString() : QString::fromStdString(codes.front()));
     add_row(tr("&Code of the new piece"), new_code_);
     what_ = look::paragraph({});

@@ -19,10 +19,6 @@ namespace {
 
 constexpr std::size_t most_pieces = 30;
 
-void row(QFormLayout* layout, const QString& label, QWidget* field) {
-    layout->addRow(look::field_label(label, field), field);
-}
-
 /// Templates under the names of their families, which cannot be picked themselves.
 void fill_templates(QComboBox* box, const std::vector<presenters::PlanDraft::Choice>& choices) {
     QString family;
@@ -64,10 +60,10 @@ QWidget* PlanPage::build_form() {
     chamber_ = look::named(new QComboBox, "plan_chamber", tr("Where it will hang"));
     chamber_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     chamber_->setMinimumContentsLength(14);
-    row(form, tr("&Kind"), template_);
-    row(form, tr("Your &name for it"), product_);
-    row(form, tr("&Loss aimed for"), target_);
-    row(form, tr("&Hangs in"), chamber_);
+    look::add_field(form, tr("&Kind"), template_);
+    look::add_field(form, tr("Your &name for it"), product_);
+    look::add_field(form, tr("&Loss aimed for"), target_);
+    look::add_field(form, tr("&Hangs in"), chamber_);
     column->addLayout(form);
     source_ = look::caption({});
     source_->setObjectName(QStringLiteral("plan_source"));

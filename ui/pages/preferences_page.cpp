@@ -111,7 +111,7 @@ void PreferencesPage::build_desk(QVBoxLayout* body) {
         {tr("&Colours"), theme_},
     };
     for (const auto& [label, field] : rows) {
-        form->addRow(look::field_label(label, field), field);
+        look::add_field(form, label, field);
         connect(field, &QComboBox::currentIndexChanged, this, &PreferencesPage::choose);
     }
     body->addLayout(form);
@@ -132,7 +132,7 @@ void PreferencesPage::build_people(QVBoxLayout* body) {
     form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     person_ = box("pref_person", tr("Who works at this desk"), {});
-    form->addRow(look::field_label(tr("Who works at this &desk"), person_), person_);
+    look::add_field(form, tr("Who works at this &desk"), person_);
     body->addLayout(form);
     connect(person_, &QComboBox::currentIndexChanged, this, &PreferencesPage::choose);
     people_ = new People(

@@ -122,7 +122,7 @@ QWidget* ReviewPage::build_decision() {
     centre_->addItem(tr("soft"), int(CentreFeel::soft));
     centre_->addItem(tr("springy"), int(CentreFeel::springy));
     centre_->addItem(tr("firm"), int(CentreFeel::firm));
-    form->addRow(look::field_label(tr("The &centre feels"), centre_), centre_);
+    look::add_field(form, tr("The &centre feels"), centre_);
     column->addLayout(form);
     auto* note = look::button("review_note", tr("Add a &note or photo…"), look::ButtonLook::plain);
     column->addWidget(note, 0, Qt::AlignLeft);

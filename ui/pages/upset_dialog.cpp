@@ -70,7 +70,7 @@ void UpsetDialog::build_form(QVBoxLayout* column) {
     usual_ = new edits::TemperatureField("upset_usual", tr("Usual temperature"), style);
     usual_->set_value(chamber_.high_temperature);
     reached_ = new edits::TemperatureField("upset_reached", tr("Temperature it reached"), style);
-    form->addRow(look::field_label(tr("&Temperatures from"), source_), source_);
+    look::add_field(form, tr("&Temperatures from"), source_);
     form->addRow(look::field_label(tr("It &began"), day_->line()), day_);
     form->addRow(look::field_label(tr("Time it began"), clock_->line()), clock_);
     form->addRow(look::field_label(tr("It &lasted"), lasted_->line()), lasted_);

@@ -82,7 +82,7 @@ void WhatIfDialog::build_fields(QVBoxLayout* column) {
     form->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
     const auto add = [&](const QString& label, edits::EntryField* field) {
         field->set_required(true);
-        form->addRow(look::field_label(label, field), field);
+        look::add_field(form, label, field);
         connect(field, &edits::EntryField::edited, this, &WhatIfDialog::edited);
     };
     add(tr("&Humidity of the chamber"), humidity_);

@@ -8,7 +8,7 @@
 namespace ui::presenters {
 namespace {
 
-const auto shown = QStringLiteral("shown");
+constexpr QLatin1String shown("shown");
 
 } // namespace
 

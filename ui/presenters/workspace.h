@@ -90,8 +90,9 @@ class Workspace : public QObject {
   Q_SIGNALS:
     /// The book or the preferences are no longer what was shown.
     void changed();
-    /// Something did not work: one sentence that says what and how to mend it.
-    void problem(const QString& sentence) const;
+    /// Something did not work: one sentence that says what and how to mend it. Reading may fail
+    /// too, and reads through a const workspace.
+    void problem(const QString& sentence) const; // clazy:exclude=const-signal-or-slot
     /// Something was done: for the status line.
     void done(const QString& sentence);
 

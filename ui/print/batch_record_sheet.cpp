@@ -1,16 +1,10 @@
 #include "ui/print/batch_record_sheet.h"
 
 #include "ui/print/record_sections.h"
-
-#include <QCoreApplication>
+#include "ui/print/sheet_words.h"
 
 namespace ui::print {
 namespace {
-
-/// The translators' context of this file's sheet.
-struct RecordText {
-    Q_DECLARE_TR_FUNCTIONS(RecordText)
-};
 
 void append(Sheet& sheet, std::vector<Block> blocks) {
     for (Block& block : blocks) {

@@ -1,6 +1,7 @@
 #include "ui/print/calibration_sheet.h"
 
 #include "ui/print/record_words.h"
+#include "ui/print/sheet_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
 #include "ui/text/unit_words.h"
@@ -20,10 +21,6 @@ constexpr int empty_lines = 4; ///< an instrument: once a week
 struct CalibrationText {
     Q_DECLARE_TR_FUNCTIONS(CalibrationText)
 };
-
-QString text_of(const std::string& text) {
-    return QString::fromStdString(text);
-}
 
 /// How each kind is usually checked and how far off it may be: common practice, no source.
 QString how_to(InstrumentKind kind, const text::Style& style) {

@@ -22,7 +22,7 @@ namespace {
 constexpr double text_points = 9.5;
 constexpr double picture_width = 0.86; // of the page's
 const GuideLook paper{QColor(0x70, 0x70, 0x70), QColor(0xEE, 0xEE, 0xEE), {}};
-const QString picture_scheme = QStringLiteral("picture:");
+constexpr QLatin1String picture_scheme("picture:");
 
 /// The translators' context of this file.
 struct ManualText {

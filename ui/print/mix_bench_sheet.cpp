@@ -2,6 +2,7 @@
 
 #include "ui/print/record_sections.h"
 #include "ui/print/record_words.h"
+#include "ui/print/sheet_words.h"
 #include "ui/text/data_name.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
@@ -20,10 +21,6 @@ constexpr double bench_points = 13; ///< read at arm's length with wet hands
 struct MixSheetText {
     Q_DECLARE_TR_FUNCTIONS(MixSheetText)
 };
-
-QString text_of(const std::string& text) {
-    return QString::fromStdString(text);
-}
 
 QString tick_box() {
     return QString(QChar(0x2610));

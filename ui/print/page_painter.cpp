@@ -1,7 +1,8 @@
 #include "ui/print/page_painter.h"
 
+#include "ui/print/sheet_words.h"
+
 #include <QAbstractTextDocumentLayout>
-#include <QCoreApplication>
 #include <QPagedPaintDevice>
 #include <QPainter>
 #include <QTextDocument>
@@ -12,11 +13,6 @@ namespace ui::print {
 namespace {
 
 constexpr double foot_points = 7.5;
-
-/// The translators' context of this file.
-struct SheetText {
-    Q_DECLARE_TR_FUNCTIONS(SheetText)
-};
 
 } // namespace
 

@@ -4,23 +4,14 @@
 #include "ui/print/pdf_file.h"
 #include "ui/print/record_words.h"
 #include "ui/print/sheet_document.h"
+#include "ui/print/sheet_words.h"
 
-#include <QCoreApplication>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QTextDocument>
 
 namespace ui::print {
-namespace {
-
-/// The translators' context of printed sheets.
-struct SheetText {
-    Q_DECLARE_TR_FUNCTIONS(SheetText)
-};
-
-} // namespace
-
 QPageLayout page_layout(const text::Style& style, bool landscape, double margin_mm) {
     const bool letter = style.locale.measurementSystem() == QLocale::ImperialUSSystem;
     return QPageLayout(QPageSize(letter ? QPageSize::Letter : QPageSize::A4),

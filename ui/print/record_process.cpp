@@ -3,23 +3,14 @@
 #include "ui/presenters/acceptances.h"
 #include "ui/print/record_sections.h"
 #include "ui/print/record_words.h"
+#include "ui/print/sheet_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace ui::print {
 namespace {
-
-/// The translators' context of this file's sheet.
-struct RecordText {
-    Q_DECLARE_TR_FUNCTIONS(RecordText)
-};
-
-QString text_of(const std::string& text) {
-    return QString::fromStdString(text);
-}
 
 template <class Q>
 QString band_words(const std::optional<core::model::Band<Q>>& band, const text::Style& style) {

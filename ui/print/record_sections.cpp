@@ -2,12 +2,11 @@
 #include "ui/print/record_sections.h"
 
 #include "ui/print/record_words.h"
+#include "ui/print/sheet_words.h"
 #include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/finding_words.h"
 #include "ui/text/quantity_words.h"
-
-#include <QCoreApplication>
 
 namespace ui::print {
 
@@ -15,15 +14,6 @@ using core::facts::Component;
 using core::model::PieceId;
 
 namespace {
-
-/// The translators' context of this file's sheet.
-struct RecordText {
-    Q_DECLARE_TR_FUNCTIONS(RecordText)
-};
-
-QString text_of(const std::string& text) {
-    return QString::fromStdString(text);
-}
 
 QString interval(const core::facts::ShareInterval& share, const text::Style& style, bool ppm) {
     const auto one = [&](core::units::MassShare s) {

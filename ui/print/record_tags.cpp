@@ -1,20 +1,14 @@
 #include "ui/print/record_tags.h"
 
 #include "ui/print/record_words.h"
+#include "ui/print/sheet_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
-
-#include <QCoreApplication>
 
 namespace ui::print {
 namespace {
 
 using core::units::Mass;
-
-/// The translators' context of this file's sheet.
-struct TagText {
-    Q_DECLARE_TR_FUNCTIONS(TagText)
-};
 
 struct Hanging {
     std::optional<core::units::Instant> at;

@@ -1,28 +1,14 @@
 // One step back, one step forward, and where the mass went.
 #include "ui/print/record_sections.h"
 #include "ui/print/record_words.h"
+#include "ui/print/sheet_words.h"
 #include "ui/text/data_name.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
 
-#include <QCoreApplication>
-
 namespace ui::print {
 
 using core::units::Mass;
-
-namespace {
-
-/// The translators' context of this file's sheet.
-struct RecordText {
-    Q_DECLARE_TR_FUNCTIONS(RecordText)
-};
-
-QString text_of(const std::string& text) {
-    return QString::fromStdString(text);
-}
-
-} // namespace
 
 std::vector<Block> RecordSections::back() const {
     const core::model::Batch& batch = record_.batch();

@@ -1,21 +1,12 @@
 #include "ui/print/record_words.h"
 
+#include "ui/print/sheet_words.h"
 #include "ui/text/date_words.h"
 #include "ui/text/quantity_words.h"
 
-#include <QCoreApplication>
 #include <QTime>
 
 namespace ui::print {
-namespace {
-
-/// The translators' context of this file's sheet.
-struct RecordText {
-    Q_DECLARE_TR_FUNCTIONS(RecordText)
-};
-
-} // namespace
-
 QString moment_words(core::units::Instant at, const text::Style& style) {
     const int minute = style.zone.minute_of_day(at);
     QString format = style.locale.timeFormat(QLocale::ShortFormat);

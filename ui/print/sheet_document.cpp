@@ -1,7 +1,8 @@
 #include "ui/print/sheet_document.h"
 
+#include "ui/print/sheet_words.h"
+
 #include <QAbstractTextDocumentLayout>
-#include <QCoreApplication>
 #include <QFont>
 #include <QTextBlock>
 #include <QTextCursor>
@@ -16,11 +17,6 @@ constexpr int keep_property = QTextFormat::UserProperty + 1;
 
 const QColor frame_colour(0x70, 0x70, 0x70);
 const QColor head_ground(0xE8, 0xE8, 0xE8);
-
-/// The translators' context of this file's sheet.
-struct SheetText {
-    Q_DECLARE_TR_FUNCTIONS(SheetText)
-};
 
 Qt::Alignment alignment(Align align) {
     switch (align) {
@@ -37,7 +33,7 @@ Qt::Alignment alignment(Align align) {
 class Builder {
   public:
     Builder(QTextDocument& document, const Sheet& sheet)
-        : document_(document), cursor_(&document), size_(sheet.point_size) {}
+        : cursor_(&document), size_(sheet.point_size) {}
 
     void add(const Sheet& sheet) {
         // One edit: outside of it every cell filled would lay the whole document out again.
@@ -221,7 +217,6 @@ class Builder {
 
     void put(const PageBreak&) { page_break_ = true; }
 
-    QTextDocument& document_;
     QTextCursor cursor_;
     double size_;
     bool fresh_ = true;

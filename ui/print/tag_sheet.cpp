@@ -2,8 +2,8 @@
 
 #include "ui/print/pdf_file.h"
 #include "ui/print/qr_code.h"
+#include "ui/print/sheet_words.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 #include <QPdfWriter>
 #include <algorithm>
@@ -11,11 +11,6 @@
 
 namespace ui::print {
 namespace {
-
-/// The translators' context of this file's sheet.
-struct TagText {
-    Q_DECLARE_TR_FUNCTIONS(TagText)
-};
 
 struct Grid {
     int columns;

@@ -102,7 +102,7 @@ QString finding_words(const core::model::Finding& finding, const Style& style) {
     qsizetype from = 0;
     for (auto match = blanks.globalMatch(text); match.hasNext();) {
         const auto found = match.next();
-        filled += text.mid(from, found.capturedStart() - from);
+        filled += QStringView(text).mid(from, found.capturedStart() - from);
         filled += blank(found.captured(1), finding, style);
         from = found.capturedEnd();
     }

@@ -14,7 +14,7 @@ std::span<const core::base::EmbeddedFile> guide_files();
 
 namespace {
 
-const QString contents_id = QStringLiteral("contents");
+constexpr QLatin1String contents_id("contents");
 
 /// "<!-- KIND: value -->" on a line of its own.
 std::optional<QString> mark(const QString& line, const char* kind) {
@@ -168,7 +168,8 @@ QString guide_markdown(const GuideChapter& chapter,
 
 QString guide_slug(const QString& heading) {
     QString slug;
-    for (const QChar c : heading.toLower()) {
+    const QString small = heading.toLower();
+    for (const QChar c : small) {
         if (c.isLetterOrNumber()) {
             slug += c;
         } else if ((c == QLatin1Char(' ') || c == QLatin1Char('-')) && !slug.isEmpty()) {

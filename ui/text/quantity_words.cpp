@@ -1,5 +1,7 @@
 #include "ui/text/quantity_words.h"
 
+#include "ui/text/unit_words.h"
+
 #include <QCoreApplication>
 
 #include <cmath>
@@ -8,11 +10,6 @@ namespace ui::text {
 namespace {
 
 using namespace core::units;
-
-/// The translators' context of this file.
-struct UnitWords {
-    Q_DECLARE_TR_FUNCTIONS(UnitWords)
-};
 
 /// A number and its unit never part at a line's end.
 QString joined(const QString& number, const QString& unit) {

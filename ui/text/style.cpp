@@ -1,14 +1,9 @@
 #include "ui/text/style.h"
 
-#include <QCoreApplication>
+#include "ui/text/unit_words.h"
 
 namespace ui::text {
 namespace {
-
-/// The translators' context of this file.
-struct UnitWords {
-    Q_DECLARE_TR_FUNCTIONS(UnitWords)
-};
 
 bool customary(const Style& style) {
     return style.mass == MassStyle::ounces || style.mass == MassStyle::pounds;

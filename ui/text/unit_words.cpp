@@ -1,18 +1,8 @@
 #include "ui/text/unit_words.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 
 namespace ui::text {
-namespace {
-
-/// The translators' context of this file.
-struct UnitWords {
-    Q_DECLARE_TR_FUNCTIONS(UnitWords)
-};
-
-} // namespace
-
 QString humidity_unit_name() {
     return UnitWords::tr("% RH");
 }
@@ -30,12 +20,13 @@ QString in_parsed_units(const QString& typed) {
         const QString own = UnitWords::tr(unit);
         const QString english = QString::fromLatin1(unit);
         if (own != english) {
-            // Not inside a longer word: "d" must not be found in "days".
-            const QRegularExpression word(QStringLiteral("(?<!\\p{L})") +
-                                              QRegularExpression::escape(own) +
-                                              QStringLiteral("(?!\\p{L})"),
-                                          QRegularExpression::CaseInsensitiveOption |
-                                              QRegularExpression::UseUnicodePropertiesOption);
+            // Not inside a longer word: "d" must not be found in "days". Made anew, as the language
+            // may change.
+            const QRegularExpression word( // clazy:exclude=use-static-qregularexpression
+                QStringLiteral("(?<!\\p{L})") + QRegularExpression::escape(own) +
+                    QStringLiteral("(?!\\p{L})"),
+                QRegularExpression::CaseInsensitiveOption |
+                    QRegularExpression::UseUnicodePropertiesOption);
             read.replace(word, english);
         }
     }

@@ -1,9 +1,15 @@
 #pragma once
 
+#include <QCoreApplication>
 #include <QString>
 
 /// Words of units that differ by language, both ways.
 namespace ui::text {
+
+/// The translators' context of units' names and words.
+struct UnitWords {
+    Q_DECLARE_TR_FUNCTIONS(UnitWords)
+};
 
 QString humidity_unit_name(); ///< "% RH"
 

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+namespace rates_test {
 namespace {
 
 using namespace core::doneness;
@@ -83,3 +84,5 @@ TEST(WayToLoss, TimeToTheFirstWeightPastIt) {
 }
 
 } // namespace
+
+} // namespace rates_test

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::anomalies_test {
 namespace {
 
 using units::Duration;
@@ -97,4 +97,4 @@ TEST(Anomalies, AReadyPieceMayStall) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::anomalies_test

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::curve_fit_test {
 namespace {
 
 using units::Duration;
@@ -94,4 +94,4 @@ TEST(CurveFit, TwoWeighingsAtOneTimeAreTwoReadings) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::curve_fit_test

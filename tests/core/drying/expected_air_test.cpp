@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::expected_air_test {
 namespace {
 
 using units::Duration;
@@ -39,4 +39,4 @@ TEST(ExpectedAir, AfterAStepTheLaterStretchGoesOn) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::expected_air_test

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::forecast_test {
 namespace {
 
 using model::ForecastState;
@@ -160,4 +160,4 @@ TEST(Forecast, DrierAirAheadIsSoonerAndLevelsOffHigher) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::forecast_test

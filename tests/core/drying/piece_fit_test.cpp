@@ -5,7 +5,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::piece_fit_test {
 namespace {
 
 using units::Duration;
@@ -92,4 +92,4 @@ TEST(PieceFit, TheMeatContradictsAWrongMeter) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::piece_fit_test

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::posterior_test {
 namespace {
 
 using units::Duration;
@@ -69,4 +69,4 @@ TEST(Posterior, TargetAboveTheWaterIsNeverReached) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::posterior_test

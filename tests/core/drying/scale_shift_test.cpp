@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <gtest/gtest.h>
 
-namespace core::drying {
+namespace core::drying::scale_shift_test {
 namespace {
 
 using units::Duration;
@@ -105,4 +105,4 @@ TEST(ScaleShift, OneBadPieceIsNotTheScale) {
 }
 
 } // namespace
-} // namespace core::drying
+} // namespace core::drying::scale_shift_test

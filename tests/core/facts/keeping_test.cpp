@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+namespace keeping_test {
 namespace {
 
 using namespace core::facts;
@@ -78,3 +79,5 @@ TEST(Keeping, FaultsAreNamed) {
 }
 
 } // namespace
+
+} // namespace keeping_test

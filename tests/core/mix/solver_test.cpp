@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+namespace solver_test {
 namespace {
 
 using namespace core::mix;
@@ -151,3 +152,5 @@ TEST(Solver, FaultsAreNamed) {
 }
 
 } // namespace
+
+} // namespace solver_test

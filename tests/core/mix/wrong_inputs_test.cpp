@@ -9,6 +9,7 @@
 #include <set>
 #include <string>
 
+namespace wrong_inputs_test {
 namespace {
 
 using namespace core::mix;
@@ -303,3 +304,5 @@ TEST(WrongInputs, OrdinaryRecipesHaveNoStop) {
 }
 
 } // namespace
+
+} // namespace wrong_inputs_test

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+namespace own_history_test {
 namespace {
 
 using namespace core;
@@ -169,3 +170,5 @@ TEST(ProposeNext, ContentNeedsNoChangeAndNoOutcomeNoProposal) {
 }
 
 } // namespace
+
+} // namespace own_history_test

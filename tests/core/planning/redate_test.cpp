@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+namespace redate_test {
 namespace {
 
 using namespace core;
@@ -122,3 +123,5 @@ TEST(CheckCureLengths, AShortenedCureIsAStop) {
 }
 
 } // namespace
+
+} // namespace redate_test

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+namespace routine_days_test {
 namespace {
 
 using namespace core;
@@ -49,3 +50,5 @@ TEST(RoutineDays, AnIntervalOfNothingMakesNoWork) {
 }
 
 } // namespace
+
+} // namespace routine_days_test

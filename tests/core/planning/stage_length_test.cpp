@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+namespace stage_length_test {
 namespace {
 
 using namespace core;
@@ -123,3 +124,5 @@ TEST(StageLength, NothingKnownIsUnknownNotZeroDays) {
 }
 
 } // namespace
+
+} // namespace stage_length_test

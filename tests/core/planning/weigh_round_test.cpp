@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+namespace weigh_round_test {
 namespace {
 
 using namespace core;
@@ -117,3 +118,5 @@ TEST(JudgeEntry, TheSameNumberAgainIsWorthANote) {
 }
 
 } // namespace
+
+} // namespace weigh_round_test

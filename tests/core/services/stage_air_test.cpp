@@ -20,6 +20,7 @@ using units::Duration;
 using units::RelativeHumidity;
 using units::Temperature;
 
+namespace stage_air_test {
 namespace {
 
 constexpr std::int64_t hour = 3600;
@@ -160,3 +161,5 @@ TEST(StageStays, BeforeTheFirstMoveTheStagesChamberCounts) {
     history.events.back().withdrawn = true;
     EXPECT_EQ(services::stage_stays(history, room(1), at_s(0), at_s(10)).size(), 1U);
 }
+
+} // namespace stage_air_test

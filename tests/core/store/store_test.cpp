@@ -22,6 +22,7 @@ using saltloft::testing::TempFolder;
 
 namespace fs = std::filesystem;
 
+namespace store_test {
 namespace {
 
 core::base::Result<std::unique_ptr<Store>> open(const std::string& path, bool create = false) {
@@ -282,3 +283,5 @@ TEST(StoreConnection, IsSetUpAsEveryConnectionOfOurs) {
     // Strict tables: a text is no weight.
     EXPECT_ANY_THROW(book.run("INSERT INTO outcome VALUES (1, 'much', 0, '')"));
 }
+
+} // namespace store_test

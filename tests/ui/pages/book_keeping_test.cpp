@@ -39,6 +39,7 @@ using saltloft::testing::query;
 using saltloft::testing::run_sql;
 using saltloft::testing::take;
 
+namespace book_keeping_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -318,3 +319,5 @@ TEST_F(BookKeepingDialogs, TheMenuRestoresOwnBooksAndDamagedOnesOnly) {
     }
     EXPECT_TRUE(seen(false, false).enabled);
 }
+
+} // namespace book_keeping_test

@@ -20,6 +20,7 @@
 using namespace ui::pages;
 using ui::text::Guide;
 
+namespace guide_page_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -252,3 +253,5 @@ TEST_F(GuideInTheWindow, LinksToHeadingsLeadThereInEveryScript) {
         EXPECT_FALSE(find<QWidget>("guide_language")->isVisible());
     }
 }
+
+} // namespace guide_page_test

@@ -26,6 +26,7 @@ using core::model::ReferenceWeight;
 using core::services::Book;
 using saltloft::testing::take;
 
+namespace lost_weight_dialog_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -199,3 +200,5 @@ TEST_F(LostWeightDialogTest, ThePiecePageOffersItUnderWhatHappened) {
     page->findChild<QAction*>(QStringLiteral("event_lost"))->trigger();
     EXPECT_EQ(opened, QStringLiteral("lost_weight_dialog"));
 }
+
+} // namespace lost_weight_dialog_test

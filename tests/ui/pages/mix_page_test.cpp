@@ -21,6 +21,7 @@
 #include <gtest/gtest.h>
 #include <memory>
 
+namespace mix_page_test {
 namespace {
 
 using namespace ui;
@@ -340,3 +341,5 @@ TEST(MixEntryText, ComesBackTheSameWithADecimalComma) {
 }
 
 } // namespace
+
+} // namespace mix_page_test

@@ -35,6 +35,7 @@ using core::model::PieceState;
 using core::services::Book;
 using saltloft::testing::take;
 
+namespace piece_evidence_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -291,3 +292,5 @@ TEST_F(PieceEvidence, AFridgeFailureIsFoundOnThePiece) {
         [&] { action->trigger(); },
         [&](QDialog& dialog) { EXPECT_EQ(dialog.objectName(), QStringLiteral("upset_dialog")); });
 }
+
+} // namespace piece_evidence_test

@@ -27,6 +27,7 @@ using core::services::Book;
 using pages::Page;
 using saltloft::testing::TempFolder;
 
+namespace planning_pages_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -208,3 +209,5 @@ TEST_F(PlanningPages, RendersForTheEye) {
         }
     }
 }
+
+} // namespace planning_pages_test

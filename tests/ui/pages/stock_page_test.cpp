@@ -44,6 +44,7 @@ using core::units::Day;
 using core::units::Mass;
 using saltloft::testing::take;
 
+namespace stock_page_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -340,8 +341,8 @@ TEST_F(StockPages, CautionsAreTakenOnByAPersonAndKeptWithTheBatch) {
     type(dialog, "use_why", "thin piece");
     keep(dialog);
     EXPECT_FALSE(dialog.isVisible());
-    ASSERT_EQ(dialog.accepted().size(), 1U);
-    const auto& kept = dialog.accepted().front();
+    ASSERT_EQ(dialog.acceptances().size(), 1U);
+    const auto& kept = dialog.acceptances().front();
     EXPECT_TRUE(kept.by.has_value());
     EXPECT_EQ(kept.why, "thin piece");
     EXPECT_EQ(kept.at, now);
@@ -394,3 +395,5 @@ TEST_F(StockPages, FormsForTheEye) {
         grab(merge, "merge");
     }
 }
+
+} // namespace stock_page_test

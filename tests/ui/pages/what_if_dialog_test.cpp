@@ -23,6 +23,7 @@ using core::model::PieceState;
 using core::services::Book;
 using saltloft::testing::take;
 
+namespace what_if_dialog_test {
 namespace {
 
 const auto now = core::units::Instant::from_unix_seconds(1'772'352'000); // 2026-03-01T08:00:00Z
@@ -173,3 +174,5 @@ TEST_F(WhatIfDialogTest, ThePiecePageOpensIt) {
     QTest::mouseClick(find<QPushButton>("piece_what_if", *page), Qt::LeftButton);
     EXPECT_EQ(opened, QStringLiteral("what_if_dialog"));
 }
+
+} // namespace what_if_dialog_test

@@ -15,6 +15,7 @@ using core::units::MassShare;
 using core::units::RelativeHumidity;
 using core::units::Temperature;
 
+namespace what_if_test {
 namespace {
 
 const Instant hung = Instant::from_unix_seconds(1'767'600'000);
@@ -80,3 +81,5 @@ TEST(WhatIf, CautionsNameTheRangesThatAreEntered) {
                     .contains(QStringLiteral("Staphylococcus aureus")));
     EXPECT_TRUE(range_cautions(Temperature::celsius(12), Temperature::celsius(8), style).isEmpty());
 }
+
+} // namespace what_if_test

@@ -11,6 +11,7 @@
 
 using namespace ui;
 
+namespace manual_test {
 namespace {
 
 const print::PrintStamp stamp{core::units::Instant::from_unix_seconds(1'780'000'000),
@@ -95,3 +96,5 @@ TEST(Manual, LinksOfTheHtmlLeadToAPlaceInIt) {
                      return QString();
                  }).contains(QStringLiteral("<img")));
 }
+
+} // namespace manual_test

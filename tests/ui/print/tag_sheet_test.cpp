@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 #include <random>
 
+namespace tag_sheet_test {
 namespace {
 
 using namespace ui::print;
@@ -101,3 +102,5 @@ TEST(TagSheet, RefusesWhatCannotBePrinted) {
 }
 
 } // namespace
+
+} // namespace tag_sheet_test
