@@ -3,6 +3,7 @@
 // what they are compared with, because this class of machine drifts.
 #include "core/services/book.h"
 #include "core/store/store.h"
+#include "tests/bench/smoke.h"
 #include "tests/support/sample_entries.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/ten_year_book.h"
@@ -92,7 +93,7 @@ std::string ten_year_file(const TempFolder& folder) {
     const char* kept = std::getenv("SALTLOFT_TEN_YEAR_BOOK");
     const std::string path = kept != nullptr ? kept : folder.file("ten.saltloft");
     if (!std::filesystem::exists(path)) {
-        make_ten_year_book(path, ten_years);
+        make_ten_year_book(path, smoke() ? BookSize{.batches = 40} : ten_years);
     }
     return path;
 }

@@ -7,6 +7,7 @@
 #include "core/services/climate.h"
 #include "core/store/climate.h"
 #include "core/store/store.h"
+#include "tests/bench/smoke.h"
 #include "tests/support/sample_entries.h"
 #include "tests/support/temp_folder.h"
 
@@ -37,7 +38,7 @@ constexpr std::int64_t first_s = 1'400'000'400; // on a quarter hour
 
 std::int64_t years() {
     const char* text = std::getenv("SALTLOFT_BENCH_YEARS");
-    return text == nullptr ? 10 : std::atoi(text);
+    return text != nullptr ? std::atoi(text) : smoke() ? 1 : 10;
 }
 std::int64_t minutes_in_all() {
     return years() * year_s / 60;
@@ -249,7 +250,7 @@ long resident_kib() {
     return kib;
 }
 
-constexpr int import_rows = 1'000'000;
+const int import_rows = smoke() ? 20'000 : 1'000'000;
 
 /// The million rows as a logger writes them, and as `.import` wants them.
 void write_logs(const TempFolder& folder, int rows) {

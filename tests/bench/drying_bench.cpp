@@ -4,6 +4,7 @@
 #include "core/drying/piece_fit.h"
 #include "core/drying/posterior.h"
 #include "core/numeric/least_squares.h"
+#include "tests/bench/smoke.h"
 #include "tests/support/forecast_trial.h"
 
 #include <benchmark/benchmark.h>
@@ -18,7 +19,7 @@ using namespace tests::support;
 
 std::vector<ForecastRequest> requests() {
     std::vector<ForecastRequest> out;
-    for (std::uint64_t i = 1; out.size() < 200; ++i) {
+    for (std::uint64_t i = 1; out.size() < (smoke() ? 2 : 200); ++i) {
         VirtualPiece piece = make_piece(usual_pieces(), i);
         piece.spec.weigh_interval_d = 0.75 * piece.ready_day / 11.5;
         piece.spec.interval_jitter = 0;

@@ -1,6 +1,7 @@
 // The long table of forecast quality: every kind of virtual piece, with and without the log.
 // Usage: bench_forecast_quality [pieces of a kind] [first number] [kind]. Not a timing benchmark;
 // it is here because it takes minutes.
+#include "tests/bench/smoke.h"
 #include "tests/support/forecast_trial.h"
 
 #include <cstdio>
@@ -9,7 +10,7 @@
 
 int main(int argc, char** argv) {
     using namespace tests::support;
-    const int count = argc > 1 ? std::atoi(argv[1]) : 60;
+    const int count = argc > 1 ? std::atoi(argv[1]) : smoke() ? 2 : 60;
     const auto first = static_cast<std::uint64_t>(argc > 2 ? std::atoll(argv[2]) : 1);
     const std::string only = argc > 3 ? argv[3] : "";
     std::printf("%s\n", trial_heading().c_str());

@@ -1,6 +1,7 @@
 // Start-up to first paint and memory of the window on a demonstration book, beside a bare Qt
 // window with an empty QCustomPlot, in the same run. Usage: bench_start_up [rounds]
 #include "core/services/demo_book.h"
+#include "tests/bench/smoke.h"
 #include "ui/charts/plot_library.h"
 #include "ui/look/theme.h"
 #include "ui/pages/main_window.h"
@@ -70,7 +71,11 @@ int main(int argc, char** argv) {
         return child(argc, argv, QString::fromLatin1(argv[1]));
     }
     QApplication application(argc, argv);
-    const int rounds = argc > 1 ? std::atoi(argv[1]) : 9;
+    const int rounds = argc > 1 ? std::atoi(argv[1]) : smoke() ? 1 : 9;
+    if (rounds < 1) {
+        std::fprintf(stderr, "usage: %s [ROUNDS, 1 or more]\n", argv[0]);
+        return 2;
+    }
     QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("demo.saltloft"));
     {

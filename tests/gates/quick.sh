@@ -30,7 +30,7 @@ gate coverage bash tests/gates/coverage.sh
 gate cppcheck bash tests/gates/cppcheck.sh
 gate clazy bash tests/gates/clazy.sh
 gate bench bash tests/gates/bench.sh whole
-gate mutants bash tests/gates/mutants.sh --some 3
+gate mutants bash tests/gates/mutants.sh --some 6
 # Judging the forecasts by some hundred simulated pieces takes as long as all else there; it is in
 # tests/run.sh, and with the sanitizers in full.sh.
 gate core bash tests/gates/core.sh 'ForecastQuality.*'

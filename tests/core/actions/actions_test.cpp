@@ -211,6 +211,7 @@ TEST_F(ActionsTest, WeighingsAppendCorrectAndWithdraw) {
     EXPECT_EQ(refuses(WithdrawWeighing{last}), "already_withdrawn");
     EXPECT_EQ(refuses(WithdrawWeighing{last}, ""), "why_missing");
     EXPECT_EQ(refuses(AddWeighing{weighing(piece, 30, test_now_s, 40)}), "tare_not_below_weight");
+    EXPECT_EQ(refuses(AddWeighing{weighing(piece, 40, test_now_s, 40)}), "tare_not_below_weight");
     EXPECT_EQ(refuses(AddWeighing{weighing(piece, std::nan(""))}),
               "weight_not_positive"); // NaN stops here, whatever let it through
     EXPECT_EQ(refuses(AddWeighing{weighing(PieceId::from_row(77), 30)}), "piece");

@@ -21,6 +21,16 @@ TEST(ChangesetShape, WholeOnesAndNone) {
     EXPECT_TRUE(is_whole(update));
 }
 
+TEST(ChangesetShape, LengthsOfTwoBytesAreSevenBitsEach) {
+    Changeset long_text(insert.begin(), insert.begin() + 18);
+    long_text.push_back(0x81); // 200 = 1 * 128 + 72
+    long_text.push_back(72);
+    long_text.insert(long_text.end(), 200, 'x');
+    EXPECT_TRUE(is_whole(long_text));
+    long_text.pop_back();
+    EXPECT_FALSE(is_whole(long_text));
+}
+
 TEST(ChangesetShape, EveryCutIsSeen) {
     for (const Changeset& whole : {insert, update}) {
         for (std::size_t length = 1; length < whole.size(); ++length) {

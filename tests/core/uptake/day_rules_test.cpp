@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <set>
+#include <utility>
 
 namespace {
 
@@ -10,15 +11,25 @@ using namespace core::uptake;
 using core::units::Length;
 using core::units::Mass;
 
-double high_days(const std::string& id, std::optional<Length> thickness,
-                 std::optional<Mass> weight) {
+std::pair<double, double> days_of(const std::string& id, std::optional<Length> thickness,
+                                  std::optional<Mass> weight) {
     for (const auto& days : rules_side_by_side(CureMethod::weighed, thickness, weight)) {
         if (days.rule->id == id) {
-            return days.high.in_days();
+            return {days.low.in_days(), days.high.in_days()};
         }
     }
     ADD_FAILURE() << "no rule " << id;
-    return 0;
+    return {0, 0};
+}
+
+double low_days(const std::string& id, std::optional<Length> thickness,
+                std::optional<Mass> weight) {
+    return days_of(id, thickness, weight).first;
+}
+
+double high_days(const std::string& id, std::optional<Length> thickness,
+                 std::optional<Mass> weight) {
+    return days_of(id, thickness, weight).second;
 }
 
 // The trade's own table (common practice, no source): 5 cm belly, 10 cm coppa, 10 kg leg.
@@ -33,6 +44,7 @@ TEST(DayRules, TableOfTheTrade) {
     EXPECT_NEAR(high_days("three_per_inch_plus_four", coppa, {}), 16, 0.5);
     EXPECT_NEAR(high_days("three_plus_one_per_cm", belly, {}), 8, 0.5);
     EXPECT_NEAR(high_days("three_plus_one_per_cm", coppa, {}), 13, 0.5);
+    EXPECT_NEAR(low_days("one_per_cm_in_vacuum", belly, {}), 6, 0.5);
     EXPECT_NEAR(high_days("one_per_cm_in_vacuum", belly, {}), 7, 0.5);
     EXPECT_NEAR(high_days("one_per_cm_in_vacuum", coppa, {}), 12, 0.5);
     EXPECT_NEAR(high_days("inch_a_week_in_box", belly, {}), 14, 0.5);
@@ -40,17 +52,20 @@ TEST(DayRules, TableOfTheTrade) {
     EXPECT_NEAR(high_days("inch_a_week_in_box", Length::centimetres(20), {}), 55, 0.5);
     EXPECT_NEAR(high_days("seven_days_a_kilogram", {}, leg), 70, 0.5);
     EXPECT_NEAR(high_days("two_days_a_pound_in_bag", {}, leg), 44, 0.5);
+    EXPECT_NEAR(low_days("one_day_a_kilogram", {}, leg), 9, 0.5);
     EXPECT_NEAR(high_days("one_day_a_kilogram", {}, leg), 11, 0.5);
+    EXPECT_NEAR(low_days("two_to_three_days_a_kilogram", {}, leg), 20, 0.5);
     EXPECT_NEAR(high_days("two_to_three_days_a_kilogram", {}, leg), 30, 0.5);
     EXPECT_NEAR(high_days("three_days_a_pound", {}, leg), 66, 0.5);
 }
 
 // USDA, Pork Slaughtering, Cutting, Preserving, and Cooking on the Farm: 6-lb shoulder 24 days,
-// 15-lb ham 60 days at 4 days a pound. EU product definitions: jambon sec of 10 kg 13 days,
-// immersed raw ham of 3 kg about 6 days.
+// 15-lb ham 60 days at 4 days a pound, of "3 1/2 to 4 days" a pound. EU product definitions: jambon
+// sec of 10 kg 13 days, immersed raw ham of 3 kg about 6 days.
 TEST(DayRules, PublishedExamples) {
     EXPECT_DOUBLE_EQ(high_days("sweet_pickle", {}, Mass::pounds(6)), 24);
     EXPECT_DOUBLE_EQ(high_days("sweet_pickle", {}, Mass::pounds(15)), 60);
+    EXPECT_DOUBLE_EQ(low_days("sweet_pickle", {}, Mass::pounds(6)), 21);
     EXPECT_DOUBLE_EQ(high_days("three_plus_one_a_kilogram", {}, Mass::kilograms(10)), 13);
     EXPECT_DOUBLE_EQ(high_days("two_days_a_kilogram_in_brine", {}, Mass::kilograms(3)), 6);
 }
