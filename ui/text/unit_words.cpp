@@ -22,12 +22,12 @@ QString in_parsed_units(const QString& typed) {
         if (own != english) {
             // Not inside a longer word: "d" must not be found in "days". Made anew, as the language
             // may change.
-            const QRegularExpression word( // clazy:exclude=use-static-qregularexpression
-                QStringLiteral("(?<!\\p{L})") + QRegularExpression::escape(own) +
-                    QStringLiteral("(?!\\p{L})"),
-                QRegularExpression::CaseInsensitiveOption |
-                    QRegularExpression::UseUnicodePropertiesOption);
-            read.replace(word, english);
+            const QRegularExpression word(QStringLiteral("(?<!\\p{L})") +
+                                              QRegularExpression::escape(own) +
+                                              QStringLiteral("(?!\\p{L})"),
+                                          QRegularExpression::CaseInsensitiveOption |
+                                              QRegularExpression::UseUnicodePropertiesOption);
+            read.replace(word, english); // clazy:exclude=use-static-qregularexpression
         }
     }
     return read;
