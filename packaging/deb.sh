@@ -18,7 +18,7 @@ cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release \
   -DCMAKE_EXE_LINKER_FLAGS="$(dpkg-buildflags --get LDFLAGS)" \
   -DCMAKE_POSITION_INDEPENDENT_CODE=ON -DCMAKE_SKIP_RPATH=ON \
   -DSALTLOFT_TESTS=OFF -DSALTLOFT_BENCH=OFF \
-  -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=10 >&2
+  -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=25 >&2
 cmake --build "$build" >&2
 (cd "$build" && rm -f ./*.deb && cpack -G DEB >&2)
 find "$build" -maxdepth 1 -name '*.deb'
