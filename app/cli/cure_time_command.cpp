@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 #include <memory>
+#include <string_view>
+#include <utility>
 
 namespace app::cli {
 

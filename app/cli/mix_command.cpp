@@ -25,7 +25,7 @@ struct MixOptions {
     bool json = false;
 };
 
-std::optional<std::string> read_recipe(const std::string& path) {
+std::optional<std::string> recipe_text(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
     std::ostringstream text;
     if (!file || !(text << file.rdbuf())) {
@@ -97,7 +97,7 @@ ExitCode run(const MixOptions& options) {
         }
         request.limits = options.limits;
     }
-    const auto text = read_recipe(options.recipe);
+    const auto text = recipe_text(options.recipe);
     if (!text) {
         return fail(ExitCode::unreadable, "the recipe file \"" + options.recipe +
                                               "\" could not be read; check its name and place.");

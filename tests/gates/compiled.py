@@ -5,13 +5,9 @@ turn, so that each commit sees others."""
 import json
 import os
 import re
-import subprocess
 import sys
 
-
-def git(*arguments):
-    return subprocess.run(("git",) + arguments, text=True, stdout=subprocess.PIPE,
-                          stderr=subprocess.DEVNULL).stdout
+from turns import git, in_turn
 
 
 def all_of(folders):
@@ -34,11 +30,7 @@ def sources_of(compiled):
 def some(count, files):
     changed = {os.path.abspath(name) for name in
                git("log", "-10", "--name-only", "--format=").splitlines()}
-    commits = int(git("rev-list", "--count", "HEAD").strip() or 0)
-    first = commits * count % len(files)
-    in_turn = files[first:] + files[:first]
-    in_turn.sort(key=lambda file: not sources_of(file) & changed)
-    return in_turn[:count]
+    return sorted(in_turn(files, count), key=lambda file: not sources_of(file) & changed)[:count]
 
 
 arguments = sys.argv[1:]

@@ -13,6 +13,8 @@ import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
 
+from turns import in_turn
+
 BUILD = os.path.abspath(sys.argv[1])
 JOBS = int(sys.argv[2])
 ROOT = os.getcwd()
@@ -30,11 +32,7 @@ def wanted_lines(choice):
     with open("tests/gates/mutants.txt") as file:
         lines = [line.rstrip("\n") for line in file if line.strip() and not line.startswith("#")]
     if choice[:1] == ["--some"]:
-        count = int(choice[1])
-        commits = subprocess.run(["git", "rev-list", "--count", "HEAD"], text=True,
-                                 stdout=subprocess.PIPE).stdout.strip()
-        first = int(commits or 0) * count
-        return [lines[(first + i) % len(lines)] for i in range(min(count, len(lines)))]
+        return in_turn(lines, int(choice[1]))[:int(choice[1])]
     return [line for line in lines if not choice or choice[0] in line]
 
 
@@ -98,7 +96,7 @@ class Mutant:
         if not executable:
             return False, "does not link"
         log = os.path.join(self.folder, "test.log")
-        if tests_ran(executable, self.filter, log):
+        if tests_ran(executable, self.filter, log) is not False:  # no test at all finds nothing
             return False, "SURVIVED"
         return True, "found by " + found_by(log)
 

@@ -6,10 +6,10 @@
 #include <QStringList>
 #include <memory>
 
-/// The invented demonstration book for pictures: always the same moment, so that two runs draw
-/// the same.
 class QApplication;
 
+/// The invented demonstration book for pictures: always the same moment, so that two runs draw
+/// the same.
 namespace tests::screens {
 
 extern const core::units::Instant story_end; ///< 14 November 2026, 09:00 UTC

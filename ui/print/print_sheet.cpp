@@ -12,6 +12,7 @@
 #include <QTextDocument>
 
 namespace ui::print {
+
 QPageLayout page_layout(const text::Style& style, bool landscape, double margin_mm) {
     const bool letter = style.locale.measurementSystem() == QLocale::ImperialUSSystem;
     return QPageLayout(QPageSize(letter ? QPageSize::Letter : QPageSize::A4),

@@ -7,6 +7,7 @@
 #include <QTime>
 
 namespace ui::print {
+
 QString moment_words(core::units::Instant at, const text::Style& style) {
     const int minute = style.zone.minute_of_day(at);
     QString format = style.locale.timeFormat(QLocale::ShortFormat);

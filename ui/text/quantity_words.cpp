@@ -2,8 +2,6 @@
 
 #include "ui/text/unit_words.h"
 
-#include <QCoreApplication>
-
 #include <cmath>
 
 namespace ui::text {

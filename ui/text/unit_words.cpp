@@ -3,6 +3,7 @@
 #include <QRegularExpression>
 
 namespace ui::text {
+
 QString humidity_unit_name() {
     return UnitWords::tr("% RH");
 }
